@@ -1,0 +1,125 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"runtime/debug"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"dryfit/internal/review"
+)
+
+// app is one call of the program: its streams, its surroundings, what it comes to.
+type app struct {
+	in     io.Reader
+	out    io.Writer
+	err    io.Writer
+	env    func(string) string
+	status int
+
+	colour *choice
+	width  int
+	trace  bool
+}
+
+// run does what the arguments ask and gives the exit status. It never panics.
+func run(args []string, in io.Reader, out, err io.Writer, env func(string) string) (status int) {
+	a := &app{in: in, out: out, err: err, env: env}
+	defer func() {
+		if fault := recover(); fault != nil {
+			a.say("something in dryfit itself is broken: %v; do not rely on what it printed", fault)
+			if a.trace {
+				a.err.Write(debug.Stack())
+			} else {
+				a.say("run it again with --trace and send what it prints to whoever keeps dryfit")
+			}
+			status = review.Fault
+		}
+	}()
+	root := a.root()
+	if problem := strayWord(root, args); problem != nil {
+		return a.fail(problem)
+	}
+	root.SetArgs(args)
+	root.SetIn(in)
+	root.SetOut(out)
+	root.SetErr(err)
+	if problem := root.Execute(); problem != nil {
+		return a.fail(problem)
+	}
+	return a.status
+}
+
+// say writes one line to the error stream.
+func (a *app) say(format string, args ...any) {
+	fmt.Fprintf(a.err, "dryfit: "+format+"\n", args...)
+}
+
+// misuse is a call that cannot be answered: what is wrong and what to do next.
+type misuse string
+
+func (m misuse) Error() string { return string(m) }
+
+func misusef(format string, args ...any) error { return misuse(fmt.Sprintf(format, args...)) }
+
+// fail says what is wrong and gives the exit status for it.
+func (a *app) fail(problem error) int {
+	a.say("%v", problem)
+	var m misuse
+	if errors.As(problem, &m) {
+		return review.Unreadable
+	}
+	return review.Fault
+}
+
+func (a *app) root() *cobra.Command {
+	root := &cobra.Command{
+		Use: "dryfit", SilenceErrors: true, SilenceUsage: true,
+		Args: cobra.ArbitraryArgs,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return unknownCommand(cmd, args[0])
+			}
+			a.status = review.Unreadable
+			return overview(a.err)
+		},
+		CompletionOptions: cobra.CompletionOptions{DisableDefaultCmd: true},
+	}
+	a.colour = newChoice("auto", "auto", "always", "never")
+	flags := root.PersistentFlags()
+	flags.Var(a.colour, "colour", "colour: on a terminal that has it (auto), always, or never")
+	flags.IntVar(&a.width, "width", 0, "columns to write in, 40 to 1000; else those of the terminal, or 80")
+	flags.BoolVar(&a.trace, "trace", false, "if dryfit itself fails, print where")
+	flags.BoolP("help", "h", false, "print this page")
+	root.SetFlagErrorFunc(flagError)
+	root.SetHelpFunc(func(cmd *cobra.Command, _ []string) {
+		if err := help(a.out, cmd); err != nil {
+			a.status = a.fail(err)
+		}
+	})
+	helping := a.helpCommand()
+	root.SetHelpCommand(helping)
+	root.AddCommand(a.reviewCommand(), a.clausesCommand(), a.quantitiesCommand(), a.versionCommand(), a.completionCommand())
+	for _, c := range root.Commands() {
+		if err := completeChoices(c); err != nil {
+			panic(err)
+		}
+	}
+	return root
+}
+
+// strayWord finds a first word that is no command, before its options are looked at.
+func strayWord(root *cobra.Command, args []string) error {
+	if len(args) == 0 || strings.HasPrefix(args[0], "-") || strings.HasPrefix(args[0], cobra.ShellCompRequestCmd) || args[0] == "help" {
+		return nil
+	}
+	for _, c := range root.Commands() {
+		if c.Name() == args[0] {
+			return nil
+		}
+	}
+	return unknownCommand(root, args[0])
+}

@@ -1,0 +1,56 @@
+// Package corpus takes system files through the whole way of the data: read,
+// survey, judge, remedy.
+package corpus
+
+import (
+	"context"
+
+	"dryfit/internal/judge"
+	"dryfit/internal/remedy"
+	"dryfit/internal/review"
+	"dryfit/internal/survey"
+	"dryfit/internal/system"
+	"dryfit/rules"
+)
+
+// Reviewer reviews system files by the book. It is safe for use by several
+// goroutines at once.
+type Reviewer struct{ book *judge.Book }
+
+// NewReviewer loads the book.
+func NewReviewer() (*Reviewer, error) {
+	book, err := judge.Load(survey.Catalogue(), rules.Book)
+	if err != nil {
+		return nil, err
+	}
+	return &Reviewer{book}, nil
+}
+
+// Book is the book that the reviewer judges by.
+func (r *Reviewer) Book() *judge.Book { return r.book }
+
+// Outcome is what comes of one file: a review, or what is wrong with the file.
+type Outcome struct {
+	File     string
+	Problems []system.Problem
+	Review   *review.Review // nil when there are problems
+}
+
+// Review takes one file all the way. The error is a fault of the tool or of the
+// book, never of the file.
+func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (Outcome, error) {
+	s, problems := system.Read(file, data)
+	if len(problems) > 0 {
+		return Outcome{File: file, Problems: problems}, nil
+	}
+	ledger := survey.Survey(s)
+	judgements, err := r.book.Judge(ctx, ledger)
+	if err != nil {
+		return Outcome{File: file}, err
+	}
+	rev := review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)
+	if err := remedy.Offer(ctx, r.book, rev); err != nil {
+		return Outcome{File: file}, err
+	}
+	return Outcome{File: file, Review: rev}, nil
+}

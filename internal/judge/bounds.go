@@ -1,0 +1,77 @@
+package judge
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"runtime/metrics"
+	"time"
+)
+
+// bounds is how long something may take, and by how many bytes the heap may grow meanwhile.
+type bounds struct {
+	time time.Duration
+	heap uint64
+}
+
+const (
+	look  = 10 * time.Millisecond  // how often the heap is looked at
+	grace = 250 * time.Millisecond // for what was cancelled to end by itself
+)
+
+var (
+	errTime = errors.New("took too long")
+	errHeap = errors.New("took too much memory")
+)
+
+// run calls f and cancels its context at a bound. A single step of the Rego engine
+// cannot be interrupted (comparing two values that share their parts a million times
+// over is one): then run leaves it behind and says so. Its goroutine goes on until the
+// step ends or the program does. A panic in f is an error.
+func (b bounds) run(ctx context.Context, what func() string, f func(context.Context) error) error {
+	ctx, cancel := context.WithCancelCause(ctx)
+	defer cancel(nil)
+	timer := time.AfterFunc(b.time, func() { cancel(fmt.Errorf("%w: more than %v", errTime, b.time)) })
+	defer timer.Stop()
+
+	done := make(chan error, 1)
+	go func() {
+		defer func() {
+			if r := recover(); r != nil {
+				done <- fmt.Errorf("%s: the Rego engine failed: %v", what(), r)
+			}
+		}()
+		done <- f(ctx)
+	}()
+
+	tick := time.NewTicker(look)
+	defer tick.Stop()
+	start := heapSize()
+	for {
+		select {
+		case err := <-done:
+			if err != nil && ctx.Err() != nil { // the reason says more than what the engine says of it
+				return fmt.Errorf("%s: %w", what(), context.Cause(ctx))
+			}
+			return err
+		case <-ctx.Done():
+			select {
+			case err := <-done:
+				done <- err
+				continue
+			case <-time.After(grace):
+				return fmt.Errorf("%s: %w, and could not be stopped", what(), context.Cause(ctx))
+			}
+		case <-tick.C:
+			if size := heapSize(); size > start+b.heap {
+				cancel(fmt.Errorf("%w: more than %d MB", errHeap, b.heap>>20))
+			}
+		}
+	}
+}
+
+func heapSize() uint64 {
+	sample := []metrics.Sample{{Name: "/memory/classes/heap/objects:bytes"}}
+	metrics.Read(sample)
+	return sample[0].Value.Uint64()
+}

@@ -1,0 +1,91 @@
+package loop
+
+import (
+	"dryfit/internal/quantity"
+	"dryfit/internal/working"
+)
+
+const (
+	geometry  = "geometry"
+	darcy     = "Darcy-Weisbach with Churchill 1977; fittings after Darby 1999 and Hooper 1981, row by row in the table of fittings"
+	culvert   = "inlet and outlet control as for culverts, FHWA 2012, HDS-5; critical depth with an entry loss"
+	duty      = "balance of the pump's head with lift and losses; " + darcy
+	judgement = "project judgement"
+)
+
+// Quantities is the catalogue of what this package works out.
+var Quantities = []working.Definition{
+	{Name: "kinematic_viscosity", Title: "kinematic viscosity of the water", Symbol: "nu", Kind: quantity.Viscosity, Of: "the water",
+		Formula: "mu(T)/rho(T)", Source: "IAPWS SR6-08(2011), viscosity of liquid water at 0.1 MPa; Kell 1975", Sure: "published", Range: "0 to 40 degC"},
+	{Name: "height", Title: "height of the centreline", Symbol: "z", Kind: quantity.Length, Of: "each piece of a line",
+		Formula: "sum of heights and lengths of the file", Source: geometry, Sure: "derived"},
+	{Name: "flow", Title: "flow", Symbol: "Q", Kind: quantity.Flow, Of: "each line in which water runs",
+		Formula: "H(Q) = z2 - z1 + losses(Q), in the least case at least crest - z1 + losses up to it; by gravity, what flows into the vessel above", Source: duty, Sure: "published"},
+	{Name: "pump_head", Title: "head of the pump", Symbol: "H", Kind: quantity.Head, Of: "each pump",
+		Formula: "H(Q) on its curve", Source: "the pump's curve", Sure: "derived"},
+	{Name: "velocity", Title: "speed in the full bore", Symbol: "V", Kind: quantity.Velocity, Of: "each line in which water runs",
+		Formula: "4 Q/(pi (D - 2t)^2)", Source: "continuity", Sure: "derived"},
+	{Name: "reynolds", Title: "Reynolds number", Symbol: "Re", Kind: quantity.Number, Of: "each line in which water runs",
+		Formula: "V (D - 2t)/nu", Source: "definition", Sure: "derived"},
+	{Name: "head_loss", Title: "head lost", Symbol: "h", Kind: quantity.Head, Of: "each line in which water runs, and each of its pieces",
+		Formula: "f L/D V^2/2g in pipe, K V^2/2g in fittings", Source: darcy, Sure: "published"},
+	{Name: "upstream_level", Title: "level that the line asks for above it", Symbol: "z", Kind: quantity.Length, Of: "each gravity line in which water runs",
+		Formula: "the higher of max(level below, mouth) + losses and invert + Ec(Q) + losses up to there", Source: culvert, Sure: "published"},
+	{Name: "water_level", Title: "level of the water", Symbol: "z", Kind: quantity.Length, Of: "each vessel",
+		Formula: "crest + weir head(Q), else the level that the line out of it asks for, else as stated", Source: culvert + "; weirs after ISO 1438", Sure: "published"},
+	{Name: "freeboard", Title: "room between the water and the rim", Symbol: "f", Kind: quantity.Length, Of: "each vessel",
+		Formula: "rim - z", Source: geometry, Sure: "derived"},
+	{Name: "greatest_flow", Title: "greatest flow that it is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: "each gravity line in which water runs",
+		Formula: "the greater of the flow asked and the flow the pump gives, all clean", Source: judgement, Sure: judgement},
+	{Name: "capacity", Title: "flow it can carry", Symbol: "Qc", Kind: quantity.Flow, Of: "each gravity line in which water runs",
+		Formula: "flow at which the water above stands 50 mm under its spill, valves as set", Source: culvert, Sure: "published"},
+	{Name: "flow_reserve", Title: "flow it can carry over the greatest flow", Symbol: "r", Kind: quantity.Number, Of: "each gravity line in which water runs",
+		Formula: "Qc/Qmax", Source: judgement, Sure: judgement},
+	{Name: "head_needed", Title: "head that the flow needs", Symbol: "hn", Kind: quantity.Head, Of: "each gravity line in which water runs",
+		Formula: "level asked for above - level or mouth below", Source: culvert, Sure: "published"},
+	{Name: "head_had", Title: "head that there is", Symbol: "hh", Kind: quantity.Head, Of: "each gravity line in which water runs",
+		Formula: "spill above - 50 mm - level or mouth below", Source: geometry, Sure: "derived"},
+	{Name: "turn", Title: "turn at one bend", Symbol: "a", Kind: quantity.Angle, Of: "each bend of a line",
+		Formula: "as stated", Source: geometry, Sure: "derived"},
+	{Name: "bend_radius_ratio", Title: "radius of a bend over the bore", Symbol: "r/D", Kind: quantity.Number, Of: "each bend of a line",
+		Formula: "r/D", Source: geometry, Sure: "derived"},
+	{Name: "bend_loss", Title: "head lost in the bend", Symbol: "h", Kind: quantity.Head, Of: "each bend of more than 45 degrees in a gravity line in which water runs",
+		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
+	{Name: "bend_loss_as_two_45", Title: "head lost in two 45 degree bends two bores apart instead", Symbol: "h2", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+		Formula: "(C K45 + K45 + f 2) V^2/2g", Source: darcy + "; Miller 1990, Internal Flow Systems, for bends close together", Sure: "published"},
+	{Name: "bend_loss_as_sweep", Title: "head lost in a sweep instead", Symbol: "hs", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
+}
+
+// Facts is the catalogue of the facts that this package notes.
+var Facts = []working.FactDefinition{
+	{Name: "opens_to_brush", Title: "whether the turn opens to a hand or a brush", Words: []string{"yes", "no"}, Of: "each bend of a line"},
+}
+
+// Sets, Cases and Relations are what clauses choose their subjects from.
+var (
+	Sets = []working.Named{
+		{Name: "solids_lines", Title: "lines that carry solids"},
+		{Name: "running_gravity_lines", Title: "lines through which water runs by its own weight while the pump runs"},
+	}
+	Cases = []working.Named{
+		{Name: working.Always, Title: "what is the same in every state: geometry and materials"},
+		{Name: working.RunClean, Title: "the pump runs at its greatest, all walls clean"},
+		{Name: working.RunLeast, Title: "the pump's side is fouled and air stands at its crest: the least flow, what is needed"},
+		{Name: working.RunWorst, Title: "the pump's side is clean and the gravity side fouled: what must be carried"},
+	}
+	Relations = []working.Named{
+		{Name: "bends_of", Title: "the bends of a line, in the order of flow"},
+		{Name: "line_of", Title: "the line that a piece belongs to"},
+	}
+)
+
+// define finds a definition by name.
+func define(name string) working.Definition {
+	for _, d := range Quantities {
+		if d.Name == name {
+			return d
+		}
+	}
+	panic("loop: no quantity is called " + name)
+}

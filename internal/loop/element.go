@@ -1,0 +1,335 @@
+package loop
+
+import (
+	"math"
+
+	"dryfit/internal/pipeflow"
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/tables"
+	"dryfit/internal/water"
+	"dryfit/internal/working"
+)
+
+// An element is one piece of a line that takes head from the water: the numbers
+// that it needs, and the loss that they give at a flow.
+type element struct {
+	piece  *system.Piece
+	inputs []working.Input
+	loss   func(q float64, x []float64) float64 // x in the order of inputs; metres
+}
+
+// walls is the state of the inside of a line: which row of the table of roughness holds.
+type walls struct{ side, condition string }
+
+// bench lays out the elements of lines in one state of walls and water. Nodes
+// that several elements share are the same node, so that a doubt about one of
+// them moves all.
+type bench struct {
+	t  *tables.Tables
+	nu *working.Node
+	walls
+	shared map[string]*working.Node
+}
+
+func newBench(t *tables.Tables, nu *working.Node, w walls) *bench {
+	return &bench{t: t, nu: nu, walls: w, shared: map[string]*working.Node{}}
+}
+
+// once is the node kept under a key, made at the first asking.
+func (b *bench) once(key string, make func() *working.Node) *working.Node {
+	if b.shared[key] == nil {
+		b.shared[key] = make()
+	}
+	return b.shared[key]
+}
+
+// bore is the clean inside diameter of a piece's pipe.
+func (b *bench) bore(p *system.Piece) *working.Node {
+	if p.Pipe == nil {
+		return working.Unknown("inside diameter", quantity.Length, p.Line.Pointer+"/pipe", "")
+	}
+	return b.once("bore "+p.Pipe.ID, func() *working.Node { return boreOf(p.Pipe) })
+}
+
+func boreOf(p *system.Pipe) *working.Node {
+	return working.Row("inside diameter of "+p.ID, quantity.Length, working.Exactly(p.Inside), p.Pointer, p.Source, "")
+}
+
+func (b *bench) nominal(p *system.Piece) *working.Node {
+	if p.Pipe == nil {
+		return working.Unknown("nominal size", quantity.Number, p.Line.Pointer+"/pipe", "")
+	}
+	return b.once("nominal "+p.Pipe.ID, func() *working.Node {
+		return working.Row("nominal size of "+p.Pipe.ID+", inches", quantity.Number, working.Exactly(p.Pipe.Nominal), p.Pipe.Pointer, p.Pipe.Source, "")
+	})
+}
+
+// roughness and film of the wall in this state.
+func (b *bench) roughness(surface string) (ks, film *working.Node) {
+	row, ok := b.t.RoughnessOf(surface, b.side, b.condition)
+	at := func(what string, v working.Value) *working.Node {
+		return b.once(what+" "+surface, func() *working.Node {
+			if !ok {
+				return working.Unknown(what, quantity.Length, "", "the table of roughness has no row for "+surface+", "+b.side+", "+b.condition)
+			}
+			return working.Row(what+", "+surface+", "+b.side+", "+b.condition, quantity.Length, v, "", row.Source, string(row.Sure))
+		})
+	}
+	return at("roughness of the wall", working.Within(row.Ks, row.KsLeast, row.KsMost)),
+		at("film on the wall", working.Within(row.Film, row.FilmLeast, row.FilmMost))
+}
+
+// elements lays out every piece of a line that takes head, in the order in which the water meets them.
+func (b *bench) elements(l *system.Line) []element {
+	var out []element
+	for i, p := range l.Pieces {
+		if e, ok := b.element(l, i, p); ok {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+func (b *bench) element(l *system.Line, i int, p *system.Piece) (element, bool) {
+	switch p.Kind {
+	case "across", "rise", "fall", "slope":
+		return b.run(p, b.bore(p), "smooth-plastic", linear("length", p.Length)), true
+	case "hose":
+		bore := working.File("inside diameter of the hose", p.Hose.Inside)
+		return b.run(p, bore, "hose", working.File("length of the hose", p.Hose.Length)), true
+	case "bend", "sweep":
+		return b.bend(p), true
+	case "tee":
+		if p.Tee.Way.Is("turn") {
+			return b.fitting(p, "tee-branch"), true
+		}
+		return b.fitting(p, "tee-through"), true
+	case "valve":
+		return b.valve(p), true
+	case "check_valve":
+		return b.fitting(p, "check-swing"), true
+	case "union", "clean_out":
+		return b.fitting(p, "union"), true
+	case "cuff":
+		return b.fitting(p, "coupling"), true
+	case "intake":
+		return b.intake(p), true
+	case "through":
+		if i == 0 {
+			return b.fitting(p, "entrance-flush"), true
+		}
+	case "reducer":
+		if i > 0 {
+			return b.reducer(l.Pieces[i-1], p), true
+		}
+	case "outlet":
+		return b.outlet(p), true
+	}
+	return element{}, false
+}
+
+// linear is a node for a height or length that the walk along the line worked out.
+func linear(title string, sum system.Linear) *working.Node {
+	in := make([]working.Input, len(sum.Terms))
+	factors := make([]float64, len(sum.Terms))
+	for i, t := range sum.Terms {
+		in[i] = working.Input{Symbol: last(t.Number.Pointer()), Node: working.File(last(t.Number.Pointer()), t.Number)}
+		factors[i] = t.Factor
+	}
+	return working.Step(title, quantity.Length, "sum of heights and lengths of the file", "", func(x []float64) (float64, string) {
+		z := 0.0
+		for i := range x {
+			z += factors[i] * x[i]
+		}
+		return z, ""
+	}, in...)
+}
+
+func last(pointer string) string {
+	for i := len(pointer) - 1; i >= 0; i-- {
+		if pointer[i] == '/' {
+			return pointer[i+1:]
+		}
+	}
+	return pointer
+}
+
+// run is straight pipe.
+func (b *bench) run(p *system.Piece, bore *working.Node, surface string, length *working.Node) element {
+	ks, film := b.roughness(surface)
+	return element{p, []working.Input{working.In("D", bore), working.In("t", film), working.In("ks", ks), working.In("nu", b.nu), working.In("L", length)},
+		func(q float64, x []float64) float64 {
+			return sure(pipeflow.HeadLoss(q, x[0]-2*x[1], x[4], x[2], x[3]))
+		}}
+}
+
+// fitting is a piece whose loss coefficient stands in the table of fittings.
+func (b *bench) fitting(p *system.Piece, key string) element {
+	_, film := b.roughness("smooth-plastic")
+	row, factor := b.row(key)
+	return element{p, []working.Input{working.In("D", b.bore(p)), working.In("t", film), working.In("nu", b.nu), working.In("Dn", b.nominal(p)), working.In("spread", factor)},
+		func(q float64, x []float64) float64 { return x[4] * fittingLoss(row, q, x[0]-2*x[1], x[3], x[2]) }}
+}
+
+// row is a row of the table of fittings, with a factor of one that carries how far the sources differ.
+func (b *bench) row(key string) (tables.Fitting, *working.Node) {
+	row, ok := b.t.Fitting(key)
+	return row, b.once("factor "+key, func() *working.Node {
+		if !ok {
+			return working.Unknown("loss of "+key, quantity.Number, "", "the table of fittings has no row "+key)
+		}
+		return working.Row("sources against the one used, "+row.What, quantity.Number,
+			working.Within(1, row.LowFactor, row.HighFactor), "", row.Source+"; spread: "+row.SpreadSource, string(row.Sure))
+	})
+}
+
+// fittingLoss is the head lost in a fitting of the table at flow q in bore d.
+func fittingLoss(row tables.Fitting, q, d, nominalInches, nu float64) float64 {
+	if q == 0 {
+		return 0
+	}
+	re := sure(pipeflow.Reynolds(q, d, nu))
+	k, v := row.K, water.Valid
+	switch row.Method {
+	case tables.TwoK:
+		k, v = pipeflow.TwoK(row.K1, row.Kinf, d, re)
+	case tables.ThreeK:
+		k, v = pipeflow.ThreeK(row.K1, row.Ki, row.Kd, nominalInches*0.0254, re)
+	}
+	if !v.Defined() {
+		return math.NaN()
+	}
+	return sure(pipeflow.FittingLoss(k, q, d))
+}
+
+// bend is a bend or sweep of any angle: the table's 45 or 90 degree row, whichever
+// is nearer above, times the share of the angle.
+func (b *bench) bend(p *system.Piece) element {
+	shape := "elbow"
+	if p.Kind == "sweep" {
+		shape = "sweep"
+	}
+	key, of := "bend-90-"+shape, math.Pi/2
+	if p.Turn <= math.Pi/4+1e-9 {
+		key, of = "bend-45-"+shape, math.Pi/4
+	}
+	e := b.fitting(p, key)
+	whole := e.loss
+	share := p.Turn / of
+	e.loss = func(q float64, x []float64) float64 { return share * whole(q, x) }
+	return e
+}
+
+// valve may be open in part, and its bore may be smaller than the pipe's.
+func (b *bench) valve(p *system.Piece) element {
+	kind := "ball"
+	if w, given := p.Valve.Kind.Value(); given {
+		kind = w
+	}
+	open := b.once("open "+p.Pointer, func() *working.Node { return b.opening(p) })
+	bore := b.bore(p)
+	if p.Valve.Bore.Given() {
+		bore = working.File("bore of the valve", p.Valve.Bore)
+	}
+	row, factor := b.row("valve-" + kind)
+	_, film := b.roughness("smooth-plastic")
+	return element{p, []working.Input{working.In("D", b.bore(p)), working.In("t", film), working.In("nu", b.nu), working.In("Dn", b.nominal(p)), working.In("spread", factor), working.In("open", open), working.In("bore", bore)},
+		func(q float64, x []float64) float64 {
+			d := x[0] - 2*x[1]
+			narrow := math.Min(x[6]-2*x[1], d)
+			part, err := b.t.ValveLoss(kind, x[5])
+			switch {
+			case err != nil:
+				return math.NaN()
+			case part.Shut:
+				return math.Inf(1)
+			case x[5] < 1:
+				h := sure(pipeflow.FittingLoss(part.K, q, narrow))
+				return x[4]*h + steps(q, d, narrow)
+			}
+			return x[4]*fittingLoss(row, q, narrow, x[3], x[2]) + steps(q, d, narrow)
+		}}
+}
+
+func (b *bench) opening(p *system.Piece) *working.Node {
+	if p.Valve.Open.Given() {
+		return working.File("opening of the valve", p.Valve.Open)
+	}
+	return assumed(b.t, "valve_open", "opening of the valve", quantity.Fraction, p.Valve.Open.Pointer())
+}
+
+// steps is the loss of going from bore d into a narrower one and out again.
+func steps(q, d, narrow float64) float64 {
+	if narrow >= d {
+		return 0
+	}
+	in := sure(pipeflow.SuddenContraction(d, narrow))
+	out := sure(pipeflow.SuddenExpansion(narrow, d))
+	return sure(pipeflow.FittingLoss(in+out, q, narrow))
+}
+
+func (b *bench) reducer(before, p *system.Piece) element {
+	_, film := b.roughness("smooth-plastic")
+	return element{p, []working.Input{working.In("D1", b.bore(before)), working.In("D2", b.bore(p)), working.In("t", film)},
+		func(q float64, x []float64) float64 {
+			one, two := x[0]-2*x[2], x[1]-2*x[2]
+			k := sure(pipeflow.SuddenContraction(one, two))
+			if two > one {
+				k = sure(pipeflow.SuddenExpansion(one, two))
+			}
+			return sure(pipeflow.FittingLoss(k, q, math.Min(one, two)))
+		}}
+}
+
+const slotDischarge = 0.61 // Cd of a sharp slot, published 0.60 to 0.64
+
+// intake is an open pipe end, behind a guard if it has one.
+func (b *bench) intake(p *system.Piece) element {
+	e := b.fitting(p, "entrance-projecting")
+	g := p.Intake.Guard
+	if g == nil {
+		return e
+	}
+	n := len(e.inputs)
+	e.inputs = append(e.inputs,
+		working.In("slots", working.File("number of slots", g.Slots)),
+		working.In("w", working.File("width of a slot", g.Width)),
+		working.In("l", working.File("length of a slot", g.Length)))
+	mouth := e.loss
+	e.loss = func(q float64, x []float64) float64 {
+		v := q / (slotDischarge * x[n] * x[n+1] * x[n+2])
+		return mouth(q, x) + v*math.Abs(v)/(2*water.G)
+	}
+	return e
+}
+
+// outlet gives the whole velocity head of its mouth away.
+func (b *bench) outlet(p *system.Piece) element {
+	e := b.fitting(p, "exit")
+	if !p.Outlet.Nozzle.Given() {
+		return e
+	}
+	row, factor := b.row("exit")
+	return element{p, []working.Input{working.In("d", working.File("bore of the nozzle", p.Outlet.Nozzle)), working.In("spread", factor)},
+		func(q float64, x []float64) float64 {
+			return sure(pipeflow.FittingLoss(row.K*x[1], q, x[0]))
+		}}
+}
+
+// assumed is a node for a value that the file does not give and the table of assumptions does.
+func assumed(t *tables.Tables, key, title string, kind quantity.Kind, pointer string) *working.Node {
+	a, ok := t.Assumption(key)
+	if !ok {
+		return working.Unknown(title, kind, pointer, "")
+	}
+	return working.Assume(title, kind, working.Within(a.Value, a.Least, a.Most), pointer, a.Why+"; "+a.Source, string(a.Sure))
+}
+
+// sure is the number of a pure function, or NaN where it is not defined.
+func sure(y float64, v water.Validity) float64 {
+	if !v.Defined() {
+		return math.NaN()
+	}
+	return y
+}

@@ -1,0 +1,280 @@
+package loop
+
+import (
+	"math"
+
+	"dryfit/internal/pipeflow"
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/working"
+)
+
+// run is the loop while the pump runs, in one case at one temperature.
+type run struct {
+	*surveyor
+	runCase, temperature string
+	pump, gravity        *bench
+	flows                map[*system.Line]*working.Node
+	asked                map[*system.Line]*working.Node // level above a gravity line
+	levels               map[*system.Vessel]*working.Node
+	busy                 map[any]bool // being worked out just now: a circle comes back here
+}
+
+func newRun(v *surveyor, runCase, temperature string) *run {
+	pump, gravity := "clean", "clean"
+	switch runCase {
+	case working.RunLeast:
+		pump = "in-service"
+	case working.RunWorst:
+		gravity = "in-service"
+	}
+	return &run{
+		surveyor: v, runCase: runCase, temperature: temperature,
+		pump:    newBench(v.t, v.nu[temperature], walls{"pump-side", pump}),
+		gravity: newBench(v.t, v.nu[temperature], walls{"gravity", gravity}),
+		flows:   map[*system.Line]*working.Node{}, asked: map[*system.Line]*working.Node{},
+		levels: map[*system.Vessel]*working.Node{}, busy: map[any]bool{},
+	}
+}
+
+func (r *run) address(subject, name string) working.Address {
+	return working.Address{Subject: subject, Name: name, Case: r.runCase, Water: r.temperature}
+}
+
+func (r *run) bench(l *system.Line) *bench {
+	if l.Pumped {
+		return r.pump
+	}
+	return r.gravity
+}
+
+// all enters flow, speed and loss of every line in which water runs, and the level of every vessel.
+func (r *run) all() {
+	for _, line := range r.Lines {
+		if !runs(line) {
+			continue
+		}
+		q := r.flow(line)
+		r.line(line, q)
+		if !line.Pumped {
+			r.above(line)
+		}
+	}
+	for _, vessel := range r.Vessels {
+		z := r.level(vessel)
+		r.work(r.address(vessel.ID, "freeboard"), vessel.Pointer, func(x []float64) (float64, string) {
+			return x[0] - x[1], ""
+		}, working.In("rim", rim(vessel)), working.In("z", z))
+	}
+}
+
+// circle is what a quantity comes to that would have to be known to work itself out.
+func (r *run) circle(name string, kind quantity.Kind, at string) *working.Node {
+	return working.Unknown(name, kind, "", "the lines lead round in a circle without a pump or a stated level at "+at)
+}
+
+// flow is what runs through a line: from its pump, or what comes into the vessel above it.
+func (r *run) flow(line *system.Line) *working.Node {
+	if q := r.flows[line]; q != nil {
+		return q
+	}
+	if r.busy[line] {
+		return r.circle("flow", quantity.Flow, line.ID)
+	}
+	r.busy[line] = true
+	q := r.findFlow(line)
+	r.busy[line] = false
+	r.flows[line] = q
+	return q
+}
+
+func (r *run) findFlow(line *system.Line) *working.Node {
+	a := r.address(line.ID, "flow")
+	switch {
+	case divides(line):
+		return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
+			"the line divides at a tee, and the share of each way is not worked out yet"))
+	case line.Pumped:
+		pump := pumpOf(line)
+		f, in := r.pump.duty(line, pump, r.level(line.From.Vessel), r.runCase != working.RunLeast)
+		q := r.work(a, line.Pointer, f, in...)
+		r.head(line, pump, q)
+		return q
+	case r.sharesOutlet(line):
+		return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
+			"the water out of "+line.From.Vessel.ID+" divides, and the share of each line is not worked out yet"))
+	}
+	in, what := r.inflow(line.From.Vessel)
+	return r.work(a, line.Pointer, what, in...)
+}
+
+// head enters the head of the pump at the flow.
+func (r *run) head(line *system.Line, pump *system.Pump, q *working.Node) {
+	s := newShape()
+	head := curve(s, pump)
+	k := s.take(working.In("Q", q))[0]
+	a := r.address(pump.ID, "pump_head")
+	if r.l.Find(a) != nil {
+		return
+	}
+	r.work(a, pump.Pointer, func(x []float64) (float64, string) {
+		c, err := head(x)
+		if err != nil {
+			return math.NaN(), err.Error()
+		}
+		h, valid := c.Head(x[k])
+		return h, beyond(valid)
+	}, s.inputs...)
+}
+
+func pumpOf(line *system.Line) *system.Pump {
+	for _, p := range line.Pieces {
+		if p.Pump != nil {
+			return p.Pump
+		}
+	}
+	return nil
+}
+
+// divides says that another line starts at a tee of this one.
+func divides(line *system.Line) bool {
+	for _, p := range line.Pieces {
+		if p.Kind == "tee" && p.Tee.Third.Is("line") {
+			return true
+		}
+	}
+	return false
+}
+
+// sharesOutlet says that more than one gravity line runs out of the same vessel.
+func (r *run) sharesOutlet(line *system.Line) bool {
+	n := 0
+	for _, other := range r.Lines {
+		if runs(other) && !other.Pumped && other.From.Vessel == line.From.Vessel {
+			n++
+		}
+	}
+	return n > 1
+}
+
+// inflow is what the lines bring into a vessel, less what pumps take out of it.
+func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
+	var in []working.Input
+	var sign []float64
+	for _, line := range r.Lines {
+		if !runs(line) {
+			continue
+		}
+		if line.To.Vessel == vessel {
+			in, sign = append(in, working.In("Qin", r.flow(line))), append(sign, 1)
+		}
+		if line.From.Vessel == vessel && line.Pumped {
+			in, sign = append(in, working.In("Qout", r.flow(line))), append(sign, -1)
+		}
+	}
+	if len(in) == 0 {
+		in = []working.Input{working.In("Qin", working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID))}
+		sign = []float64{1}
+	}
+	return in, func(x []float64) (float64, string) {
+		q := 0.0
+		for i := range x {
+			q += sign[i] * x[i]
+		}
+		if q < 0 {
+			return math.NaN(), "more is pumped out of " + vessel.ID + " than runs into it"
+		}
+		return q, ""
+	}
+}
+
+// line enters speed, Reynolds number and the loss of each piece.
+func (r *run) line(line *system.Line, q *working.Node) {
+	b := r.bench(line)
+	_, film := b.roughness("smooth-plastic")
+	in := []working.Input{working.In("Q", q), working.In("D", b.bore(line.Pieces[0])), working.In("t", film)}
+	r.work(r.address(line.ID, "velocity"), line.Pointer, func(x []float64) (float64, string) {
+		y, valid := pipeflow.Velocity(x[0], x[1]-2*x[2])
+		return y, beyond(valid)
+	}, in...)
+	r.work(r.address(line.ID, "reynolds"), line.Pointer, func(x []float64) (float64, string) {
+		y, valid := pipeflow.Reynolds(x[0], x[1]-2*x[2], x[3])
+		return y, beyond(valid)
+	}, append(in, working.In("nu", b.nu))...)
+	elements := b.elements(line)
+	for _, e := range elements {
+		r.work(r.address(e.piece.ID(), "head_loss"), e.piece.Pointer, func(x []float64) (float64, string) {
+			return e.loss(x[0], x[1:]), ""
+		}, append([]working.Input{working.In("Q", q)}, e.inputs...)...)
+	}
+	s := newShape()
+	loss := s.loss(elements)
+	k := s.take(working.In("Q", q))[0]
+	r.work(r.address(line.ID, "head_loss"), line.Pointer, func(x []float64) (float64, string) {
+		return loss(x[k], x, -1), ""
+	}, s.inputs...)
+}
+
+// levelOf marks that the level above a line is being worked out.
+type levelOf struct{ *system.Line }
+
+// above enters and gives the level that a gravity line asks for above it.
+func (r *run) above(line *system.Line) *working.Node {
+	if z := r.asked[line]; z != nil {
+		return z
+	}
+	if r.busy[levelOf{line}] {
+		return r.circle("level", quantity.Length, line.ID)
+	}
+	r.busy[levelOf{line}] = true
+	g := r.gravity.gravity(line, r.below(line))
+	k := g.shape.take(working.In("Q", r.flow(line)))[0]
+	z := r.work(r.address(line.ID, "upstream_level"), line.Pointer, func(x []float64) (float64, string) {
+		return g.level(x[k], x), ""
+	}, g.shape.inputs...)
+	r.busy[levelOf{line}] = false
+	r.asked[line] = z
+	return z
+}
+
+// below is the level in the vessel that a line runs into.
+func (r *run) below(line *system.Line) *working.Node {
+	if line.To.Vessel == nil {
+		return mouth(line)
+	}
+	return r.level(line.To.Vessel)
+}
+
+// level enters and gives the level of a vessel while the pump runs.
+func (r *run) level(vessel *system.Vessel) *working.Node {
+	if z := r.levels[vessel]; z != nil {
+		return z
+	}
+	if r.busy[vessel] {
+		return r.circle("level", quantity.Length, vessel.ID)
+	}
+	r.busy[vessel] = true
+	z := r.findLevel(vessel)
+	r.busy[vessel] = false
+	r.levels[vessel] = z
+	return z
+}
+
+func (r *run) findLevel(vessel *system.Vessel) *working.Node {
+	a := r.address(vessel.ID, "water_level")
+	if vessel.Weir != nil && vessel.Weir.CrestAt.Given() {
+		in, total := r.inflow(vessel)
+		f, with := overWeir(vessel, in, total)
+		return r.work(a, vessel.Weir.Pointer, f, with...)
+	}
+	var out []*system.Line
+	for _, line := range r.Lines {
+		if runs(line) && !line.Pumped && line.From.Vessel == vessel {
+			out = append(out, line)
+		}
+	}
+	if len(out) == 1 && !vessel.Running.Given() {
+		return r.take(a, vessel.Pointer, r.above(out[0]))
+	}
+	return r.take(a, vessel.Pointer, linear("running level", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Running))))
+}

@@ -1,0 +1,55 @@
+package loop
+
+import "dryfit/internal/working"
+
+// shape is one function of the flow and of many inputs, in which an input that
+// several pieces share stands once.
+type shape struct {
+	inputs []working.Input
+	place  map[*working.Node]int
+}
+
+func newShape() *shape { return &shape{place: map[*working.Node]int{}} }
+
+// take adds inputs and says where each of them stands.
+func (s *shape) take(in ...working.Input) []int {
+	at := make([]int, len(in))
+	for i, one := range in {
+		k, ok := s.place[one.Node]
+		if !ok {
+			k = len(s.inputs)
+			s.place[one.Node] = k
+			s.inputs = append(s.inputs, one)
+		}
+		at[i] = k
+	}
+	return at
+}
+
+// pick picks the inputs at the places out of x.
+func pick(x []float64, at []int, into []float64) []float64 {
+	into = into[:0]
+	for _, k := range at {
+		into = append(into, x[k])
+	}
+	return into
+}
+
+// loss adds elements and gives the head lost in the first n of them, or in all when n is below zero.
+func (s *shape) loss(elements []element) func(q float64, x []float64, n int) float64 {
+	places := make([][]int, len(elements))
+	for i, e := range elements {
+		places[i] = s.take(e.inputs...)
+	}
+	return func(q float64, x []float64, n int) float64 {
+		var buffer [16]float64
+		sum := 0.0
+		for i, e := range elements {
+			if i == n {
+				break
+			}
+			sum += e.loss(q, pick(x, places[i], buffer[:]))
+		}
+		return sum
+	}
+}

@@ -1,0 +1,138 @@
+// Package loop works out the water of the loop: the height profile of each
+// line, the flow where pump and pipes agree, levels, head and capacity.
+package loop
+
+import (
+	"math"
+
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/tables"
+	"dryfit/internal/water"
+	"dryfit/internal/working"
+)
+
+// Survey enters what this package works out into the ledger.
+func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
+	v := &surveyor{System: s, t: t, l: l, nu: map[string]*working.Node{}}
+	v.water()
+	v.profiles()
+	var runs []*run
+	working.EachRunning(func(runCase, temperature string) {
+		r := newRun(v, runCase, temperature)
+		r.all()
+		runs = append(runs, r)
+	})
+	v.greatestFlows()
+	for _, r := range runs {
+		if r.runCase != working.RunLeast {
+			r.capacities()
+		}
+	}
+	v.bends(runs)
+}
+
+type surveyor struct {
+	*system.System
+	t  *tables.Tables
+	l  *working.Ledger
+	nu map[string]*working.Node // by low, usual, high
+}
+
+// work enters a quantity of the catalogue.
+func (v *surveyor) work(a working.Address, at string, f working.Func, in ...working.Input) *working.Node {
+	return v.l.Work(a, define(a.Name), at, f, in...)
+}
+
+// take enters a node that exists already under a name of the catalogue.
+func (v *surveyor) take(a working.Address, at string, n *working.Node) *working.Node {
+	return v.l.Take(a, define(a.Name), at, n)
+}
+
+// water enters the viscosity at the three temperatures.
+func (v *surveyor) water() {
+	temperature := map[string]system.Number{"low": v.Water.Temperature.Low, "usual": v.Water.Temperature.Usual, "high": v.Water.Temperature.High}
+	for _, w := range working.Waters {
+		in := working.In("T", working.File("temperature of the water, "+w, temperature[w]))
+		address := func(name string) working.Address {
+			return working.Address{Subject: "water", Name: name, Case: working.Always, Water: w}
+		}
+		v.nu[w] = v.work(address("kinematic_viscosity"), v.Water.Temperature.Pointer, property(water.KinematicViscosity), in)
+	}
+}
+
+func property(f func(float64) (float64, water.Validity)) working.Func {
+	return func(x []float64) (float64, string) {
+		y, valid := f(x[0])
+		if !valid.Defined() {
+			return math.NaN(), "water is not liquid at this temperature"
+		}
+		return y, beyond(valid)
+	}
+}
+
+// beyond says that a formula was used outside the range it was made for.
+func beyond(v water.Validity) string {
+	if v == water.Extrapolated {
+		return "outside the range that the formula was made for"
+	}
+	return ""
+}
+
+// profiles enters the height of every piece, and the sets and relations of lines.
+func (v *surveyor) profiles() {
+	v.l.Put("solids_lines")
+	v.l.Put("running_gravity_lines")
+	for _, line := range v.Lines {
+		if line.Carries.Is("solids") {
+			v.l.Put("solids_lines", line.ID)
+		}
+		if runs(line) && !line.Pumped {
+			v.l.Put("running_gravity_lines", line.ID)
+		}
+		for _, p := range line.Pieces {
+			v.l.Relate("line_of", p.ID(), line.ID)
+			v.take(working.Address{Subject: p.ID(), Name: "height", Case: working.Always}, p.Pointer, linear("height", p.To))
+		}
+	}
+}
+
+// runs says that water goes through the line in daily use: it is no overflow,
+// waste or draw-down line, and none of its valves is shut.
+func runs(l *system.Line) bool {
+	if l.Duty != "flow" {
+		return false
+	}
+	for _, p := range l.Pieces {
+		if p.Kind == "valve" {
+			if open, given := p.Valve.Open.SI(); given && open <= 0 {
+				return false
+			}
+		}
+	}
+	return l.From.Vessel != nil
+}
+
+// spill is the height at which water would leave a vessel over its rim or
+// through an overflow: the lowest of them.
+func (v *surveyor) spill(vessel *system.Vessel) *working.Node {
+	in := []working.Input{working.In("rim", rim(vessel))}
+	for _, line := range v.Lines {
+		if line.Duty == "overflow" && line.From.Vessel == vessel && len(line.Pieces) > 0 {
+			b := newBench(v.t, nil, walls{"gravity", "clean"})
+			in = append(in, working.In("overflow", b.invert(line.Pieces[0], line.Pieces[0].From)))
+		}
+	}
+	return working.Step("height at which it spills", quantity.Length, "the lowest of rim and overflows", geometry, func(x []float64) (float64, string) {
+		z := x[0]
+		for _, one := range x[1:] {
+			z = math.Min(z, one)
+		}
+		return z, ""
+	}, in...)
+}
+
+// rim is the height of a vessel's rim above the datum.
+func rim(vessel *system.Vessel) *working.Node {
+	return linear("rim", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Form.Height)))
+}

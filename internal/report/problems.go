@@ -1,0 +1,38 @@
+package report
+
+import (
+	"fmt"
+	"io"
+
+	"dryfit/internal/system"
+)
+
+// Problems writes what must be put right in a file before it can be reviewed: a
+// table of place, what was found, what to write instead.
+func Problems(w io.Writer, file string, problems []system.Problem, o Options) error {
+	most := bodyWidth
+	if o.Width > bodyWidth {
+		most = min(o.Width, 160)
+	}
+	out := []line{
+		line{}.add(safe(file), referenceInk).add(" cannot be reviewed yet", noInk),
+		{},
+	}
+	rows := [][]string{{"place", "found", "write instead"}}
+	for _, p := range problems {
+		rows = append(rows, []string{placeOf(p), p.Found, p.Write})
+	}
+	out = append(out, table(rows, 2, most, 14, (most-20)/2)...)
+	return write(w, out, most, o.Colour)
+}
+
+// placeOf is line and column, as an editor shows them.
+func placeOf(p system.Problem) string {
+	switch {
+	case p.Line <= 0:
+		return "-"
+	case p.Column <= 0:
+		return fmt.Sprintf("line %d", p.Line)
+	}
+	return fmt.Sprintf("line %d:%d", p.Line, p.Column)
+}

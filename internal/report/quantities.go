@@ -1,0 +1,180 @@
+package report
+
+import (
+	"io"
+	"slices"
+	"strings"
+
+	"dryfit/internal/quantity"
+	"dryfit/internal/working"
+)
+
+// Quantities writes every quantity and fact that is worked out, with what it means.
+func Quantities(w io.Writer, k working.Catalogue, o Options) error {
+	most := pageWidth(o)
+	var out []line
+	for i, d := range k.Quantities {
+		if i > 0 {
+			out = append(out, line{})
+		}
+		out = append(out, line{}.add(safe(d.Name), waterInk).add(", "+unitWords(d.Kind), noInk))
+		text := capital(d.Title)
+		if d.Of != "" {
+			text += ", of " + d.Of
+		}
+		out = append(out, paragraph(sentence(text), pageText, most)...)
+		add := func(label, text string) {
+			out = append(out, labelled(label, sentence(text), pageText, pageInner, most, noInk)...)
+		}
+		if d.Formula != "" {
+			add("Formula", strings.TrimPrefix(formulaWords(d), "Worked out as: "))
+		}
+		add("Holds for", d.Range)
+		source := d.Source
+		if d.Sure != "" && !strings.Contains(source, d.Sure) {
+			source = strings.TrimSpace(source + " (" + d.Sure + ")")
+		}
+		add("Source", source)
+	}
+	if len(k.Facts) > 0 {
+		out = append(out, line{}, line{}.add("FACTS", waterInk).add(", which are no numbers", noInk))
+	}
+	for _, f := range k.Facts {
+		text := capital(f.Title)
+		if f.Of != "" {
+			text += ", of " + f.Of
+		}
+		if len(f.Words) > 0 {
+			text += ": " + series(f.Words, "or")
+		}
+		out = append(out, labelled(f.Name, sentence(text), pageText, pageText+26, most, noInk)...)
+	}
+	for _, list := range []struct {
+		head  string
+		names []working.Named
+	}{{"SETS", k.Sets}, {"RELATIONS", k.Relations}, {"CASES", k.Cases}} {
+		if len(list.names) == 0 {
+			continue
+		}
+		out = append(out, line{}, line{}.add(list.head, waterInk))
+		for _, n := range list.names {
+			out = append(out, labelled(n.Name, sentence(capital(n.Title)), pageText, pageText+26, most, noInk)...)
+		}
+	}
+	return write(w, out, most, o.Colour)
+}
+
+// unitWords says in which unit a kind is held.
+func unitWords(k quantity.Kind) string {
+	if unit := siUnits[k]; unit != "1" && unit != "" {
+		return k.Title() + " in " + unit
+	}
+	return k.Title()
+}
+
+// Seen writes every quantity of one loop: its value in each case, and how it was worked.
+func Seen(w io.Writer, l *working.Ledger, o Options) error {
+	most := pageWidth(o)
+	type key struct{ subject, name string }
+	var order []key
+	nodes := map[key][]*working.Node{}
+	for _, n := range l.Nodes() {
+		k := key{n.Address.Subject, n.Address.Name}
+		if nodes[k] == nil {
+			order = append(order, k)
+		}
+		nodes[k] = append(nodes[k], n)
+	}
+	subject := ""
+	var out []line
+	slices.SortStableFunc(order, func(a, b key) int { return strings.Compare(a.subject, b.subject) })
+	for i, k := range order {
+		if k.subject != subject || i == 0 {
+			if i > 0 {
+				out = append(out, line{})
+			}
+			subject = k.subject
+			out = append(out, line{}.add(strings.ToUpper(safe(subject)), waterInk))
+		}
+		out = append(out, seen(nodes[k], most, o.Units)...)
+	}
+	for i, f := range l.Facts() {
+		if i == 0 {
+			out = append(out, line{}, line{}.add("FACTS", waterInk))
+		}
+		word := f.Word
+		if len(f.Missing) > 0 {
+			word = "? missing: " + strings.Join(f.Missing, ", ")
+		}
+		out = append(out, labelled(f.Subject+"."+f.Name, word, pageText, pageText+40, most, noInk)...)
+	}
+	return write(w, out, most, o.Colour)
+}
+
+// seen is one quantity of one subject: its title, a line a value, and its working where it was first worked.
+func seen(nodes []*working.Node, most int, in quantity.System) []line {
+	first := nodes[0]
+	out := labelled(first.Address.Name, first.Title, pageText, pageText+26, most, noInk)
+	for i := 0; i < len(nodes); {
+		text := nodeText(nodes[i], in)
+		states := []string{stateShort(nodes[i].Address)}
+		k := i + 1
+		for ; k < len(nodes) && nodeText(nodes[k], in) == text; k++ {
+			states = append(states, stateShort(nodes[k].Address))
+		}
+		out = append(out, labelled(strings.Join(states, ", "), text, pageText+4, pageText+26, most, noInk)...)
+		i = k
+	}
+	if first.Formula != "" && len(first.Inputs) > 0 {
+		out = append(out, paragraph(workedWords(first, in), pageText+4, most)...)
+	}
+	return out
+}
+
+func stateShort(a working.Address) string {
+	if a.Water == "" {
+		return a.Case
+	}
+	return a.Case + "/" + a.Water
+}
+
+func nodeText(n *working.Node, in quantity.System) string {
+	v, known := n.Value()
+	if !known {
+		var gaps []string
+		for _, g := range n.Gaps() {
+			gaps = append(gaps, strings.TrimSpace(g.Pointer+" "+g.Why))
+		}
+		return "? " + strings.Join(gaps, "; ")
+	}
+	text := shown(n.Kind, v.X, in)
+	if spread := spreadShown(n.Kind, v, in); spread != "" {
+		text += " (" + spread + ")"
+	}
+	if note := n.Note(); note != "" {
+		text += ", " + note
+	}
+	return text
+}
+
+// workedWords is a formula with the numbers that went into it.
+func workedWords(n *working.Node, in quantity.System) string {
+	var parts []string
+	const enough = 8
+	for i, from := range n.Inputs {
+		if i == enough {
+			parts = append(parts, counted(len(n.Inputs)-enough)+" more")
+			break
+		}
+		symbol := from.Symbol
+		if symbol == "" {
+			symbol = from.Title
+		}
+		parts = append(parts, symbol+" = "+nodeText(from.Node, in))
+	}
+	text := "by " + n.Formula + ", with " + strings.Join(parts, ", ")
+	if n.Address.Case != working.Always {
+		text += " (" + stateWords(n.Address.State()) + ")"
+	}
+	return text
+}

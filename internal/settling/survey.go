@@ -1,0 +1,125 @@
+package settling
+
+import (
+	"math"
+
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/working"
+)
+
+// Quantities is the catalogue of what this package works out.
+var Quantities = []working.Definition{
+	{Name: "ring_area", Title: "area of the ring between well and wall", Symbol: "A", Kind: quantity.Area, Of: "each radial-flow settler",
+		Formula: "pi/4 (D^2 - d^2)", Source: "geometry", Sure: "derived"},
+	{Name: "overflow_rate", Title: "upward speed of the water (overflow rate)", Symbol: "v0", Kind: quantity.Velocity, Of: "each radial-flow settler",
+		Formula: "Q/A", Source: "Hazen 1904, Transactions ASCE 53", Sure: "published"},
+	{Name: "well_downflow", Title: "downward speed in the inlet well (downflow)", Symbol: "vw", Kind: quantity.Velocity, Of: "each radial-flow settler",
+		Formula: "Q/(pi/4 (d^2 - p^2)), p the pipe that stands in the well", Source: "continuity", Sure: "derived"},
+	{Name: "lip_depth_fraction", Title: "lip of the inlet well, share of the water depth", Symbol: "f", Kind: quantity.Fraction, Of: "each radial-flow settler",
+		Formula: "(z - lip)/(z - floor)", Source: "definition; depth of a feed well over side water depth as in WEF Manual of Practice No. 8", Sure: "published"},
+	{Name: "room_under_lip", Title: "room under the lip", Symbol: "c", Kind: quantity.Length, Of: "each radial-flow settler",
+		Formula: "lip above the inner floor", Source: "geometry", Sure: "derived"},
+}
+
+// Sets is what clauses choose their subjects from.
+var Sets = []working.Named{{Name: "radial_flow_settlers", Title: "radial-flow settlers: vessels with that role"}}
+
+func define(name string) working.Definition {
+	for _, d := range Quantities {
+		if d.Name == name {
+			return d
+		}
+	}
+	panic("settling: no quantity is called " + name)
+}
+
+// Survey enters what this package works out into the ledger, after the loop's levels and flows.
+func Survey(s *system.System, l *working.Ledger) {
+	l.Put("radial_flow_settlers")
+	for _, v := range s.Vessels {
+		if v.Role.Is("radial-flow-settler") {
+			l.Put("radial_flow_settlers", v.ID)
+			settler(s, v, l)
+		}
+	}
+}
+
+func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
+	well := v.Well
+	if well == nil {
+		well = system.NoWell(v)
+	}
+	always := working.Address{Subject: v.ID, Case: working.Always}
+	enter := func(a working.Address, name, at string, f working.Func, in ...working.Input) *working.Node {
+		a.Name = name
+		return l.Work(a, define(name), at, f, in...)
+	}
+	lip := working.File("lip above the inner floor", well.LipAt)
+	area := enter(always, "ring_area", v.Pointer, func(x []float64) (float64, string) { return RingArea(x[0], x[1]) },
+		working.In("D", working.File("inside diameter of the settler", v.Form.Inside)),
+		working.In("d", working.File("outside diameter of the well", well.Outside)))
+	always.Name = "room_under_lip"
+	l.Take(always, define("room_under_lip"), well.LipAt.Pointer(), lip)
+
+	pipe := standsInWell(s, v)
+	working.EachRunning(func(runCase, water string) {
+		state := working.Address{Subject: v.ID, Case: runCase, Water: water}
+		level := l.Find(working.Address{Subject: v.ID, Name: "water_level", Case: runCase, Water: water})
+		flow := inflow(s, v, l, state)
+		enter(state, "overflow_rate", v.Pointer, func(x []float64) (float64, string) { return OverflowRate(x[0], x[1]) },
+			working.In("Q", flow), working.In("A", area))
+		in := []working.Input{working.In("Q", flow), working.In("d", working.File("inside diameter of the well", well.Inside))}
+		if pipe != nil {
+			in = append(in, working.In("p", pipe))
+		}
+		enter(state, "well_downflow", well.Pointer, func(x []float64) (float64, string) {
+			p := 0.0
+			if len(x) > 2 {
+				p = x[2]
+			}
+			if p >= x[1] {
+				return math.NaN(), "the pipe fills the well"
+			}
+			return OverflowRate(x[0], math.Pi/4*(x[1]*x[1]-p*p))
+		}, in...)
+		enter(state, "lip_depth_fraction", well.LipAt.Pointer(), func(x []float64) (float64, string) {
+			return LipDepthFraction(x[0], x[2]+x[1], x[2])
+		}, working.In("z", level), working.In("lip", lip),
+			working.In("floor", working.File("floor above the datum", v.StandsAt)))
+	})
+}
+
+// inflow is what the lines bring into the settler.
+func inflow(s *system.System, v *system.Vessel, l *working.Ledger, state working.Address) *working.Node {
+	var in []working.Input
+	for _, line := range s.LinesInto(v) {
+		if q := l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water}); q != nil {
+			in = append(in, working.In("Q", q))
+		}
+	}
+	if len(in) == 0 {
+		return working.Unknown("flow into the settler", quantity.Flow, "", "no line in which water runs leads into "+v.ID)
+	}
+	return working.Step("flow into the settler", quantity.Flow, "sum of what the lines bring", "continuity", func(x []float64) (float64, string) {
+		sum := 0.0
+		for _, q := range x {
+			sum += q
+		}
+		return sum, ""
+	}, in...)
+}
+
+// standsInWell is the outside diameter of the pipe that rises in the well; nil if none does.
+func standsInWell(s *system.System, v *system.Vessel) *working.Node {
+	for _, line := range s.LinesInto(v) {
+		if line.To.Part != "well" || len(line.Pieces) == 0 {
+			continue
+		}
+		p := line.Pieces[len(line.Pieces)-1]
+		if p.Outlet != nil && p.Outlet.Facing.Is("up") && p.Pipe != nil {
+			return working.Row("outside diameter of "+p.Pipe.ID, quantity.Length, working.Exactly(p.Pipe.Outside), p.Pipe.Pointer, p.Pipe.Source, "")
+		}
+	}
+	return nil
+}

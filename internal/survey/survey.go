@@ -1,0 +1,40 @@
+// Package survey orders what is worked out about a loop: water and levels
+// first, then what builds on them.
+package survey
+
+import (
+	"dryfit/internal/loop"
+	"dryfit/internal/making"
+	"dryfit/internal/settling"
+	"dryfit/internal/system"
+	"dryfit/internal/tables"
+	"dryfit/internal/working"
+)
+
+// Survey works out everything about a system that dryfit knows how to.
+func Survey(s *system.System) *working.Ledger {
+	l, t := working.NewLedger(), tables.Embedded()
+	loop.Survey(s, t, l)
+	settling.Survey(s, l)
+	making.Survey(s, t, l)
+	return l
+}
+
+// Catalogue is every word that is worked out, for clauses to use and for people to look up.
+func Catalogue() working.Catalogue {
+	return working.Catalogue{
+		Quantities: join(loop.Quantities, settling.Quantities, making.Quantities),
+		Facts:      join(loop.Facts, making.Facts),
+		Sets:       join(loop.Sets, settling.Sets, making.Sets),
+		Cases:      loop.Cases,
+		Relations:  join(loop.Relations, making.Relations),
+	}
+}
+
+func join[T any](lists ...[]T) []T {
+	var out []T
+	for _, l := range lists {
+		out = append(out, l...)
+	}
+	return out
+}

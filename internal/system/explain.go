@@ -1,0 +1,244 @@
+package system
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/santhosh-tekuri/jsonschema/v5"
+)
+
+// An explainer turns the validator's errors into problems in plain words, one for each mistake.
+type explainer struct {
+	book    *Rules
+	doc     *Document
+	ps      *problems
+	missing map[string]bool // pointers of keys that are misspelt, not missing
+}
+
+// explain walks down to the errors that have no cause below them. Unknown keys
+// come first, so that a misspelt key is not also called missing.
+func (e *explainer) explain(err *jsonschema.ValidationError) {
+	leaves := e.leaves(err, nil)
+	for _, late := range []bool{false, true} {
+		for _, leaf := range leaves {
+			_, keyword := e.book.rule(leaf.AbsoluteKeywordLocation)
+			if (keyword == "required" || keyword == "minProperties") == late {
+				e.one(leaf)
+			}
+		}
+	}
+}
+
+func (e *explainer) leaves(err *jsonschema.ValidationError, out []*jsonschema.ValidationError) []*jsonschema.ValidationError {
+	if len(err.Causes) == 0 {
+		return append(out, err)
+	}
+	for _, cause := range err.Causes {
+		out = e.leaves(cause, out)
+	}
+	return out
+}
+
+// one explains one error.
+func (e *explainer) one(leaf *jsonschema.ValidationError) {
+	part, keyword := e.book.rule(leaf.AbsoluteKeywordLocation)
+	rule, _ := part.(map[string]any)
+	pointer := unescaped(leaf.InstanceLocation)
+	n := e.doc.at(pointer)
+	if strings.Contains(leaf.AbsoluteKeywordLocation, "/propertyNames") {
+		e.name(pointer, rule)
+		return
+	}
+	found, write := n.short(), ""
+	switch keyword {
+	case "additionalProperties":
+		e.unknown(pointer, rule)
+		return
+	case "unevaluatedProperties":
+		parent, _, _ := cutLast(pointer)
+		e.unknown(parent, rule)
+		return
+	case "required":
+		e.required(pointer, n, rule)
+		return
+	case "maxProperties":
+		if rule[keyword] != 1.0 {
+			found, write = fmt.Sprintf("a mapping with %d keys", len(n.keys)), fmt.Sprintf("give at most %v", rule[keyword])
+			break
+		}
+		found, write = "the keys "+together(n)+" in one", "keep one key, and put what belongs to it inside: `"+firstKey(n)+": {...}`"
+	case "minProperties":
+		write = "put at least one into it"
+		if keys := e.keys(rule, 0); len(keys) > 0 {
+			write = "write one of the keys " + listed(keys)
+		}
+	case "enum", "const":
+		found, write = n.short(), e.choice(n, rule)
+	case "format", "type":
+		found, write = e.value(n, rule)
+	case "pattern":
+		write = e.form(rule)
+	case "minimum", "exclusiveMinimum":
+		write = fmt.Sprintf("write %v or more", rule[keyword])
+		if keyword == "exclusiveMinimum" {
+			write = fmt.Sprintf("write more than %v", rule[keyword])
+		}
+	case "maximum", "exclusiveMaximum":
+		write = fmt.Sprintf("write %v or less", rule[keyword])
+		if keyword == "exclusiveMaximum" {
+			write = fmt.Sprintf("write less than %v", rule[keyword])
+		}
+	case "minItems":
+		found, write = fmt.Sprintf("a list of %d", len(n.items)), fmt.Sprintf("give at least %v", rule[keyword])
+	case "maxItems":
+		found, write = fmt.Sprintf("a list of %d", len(n.items)), fmt.Sprintf("give at most %v", rule[keyword])
+	case "uniqueItems":
+		found, write = "the same value twice in a list", "keep one"
+	case "minLength":
+		write = "write some text"
+	case "maxLength":
+		write = fmt.Sprintf("write at most %v letters", rule[keyword])
+	case "dependentRequired":
+		write = "add what belongs to it: " + leaf.Message
+	default: // a schema that is `false`: the key may not stand here
+		if parent, name, ok := cutLast(pointer); ok {
+			e.ps.addAt(e.doc.key(parent, name), pointer, quoted(name), "take it out: it does not go with the other keys here")
+			return
+		}
+		write = leaf.Message
+	}
+	e.ps.add(pointer, found, write)
+}
+
+// unknown explains the keys of a mapping that the schema does not know, each at its own line.
+func (e *explainer) unknown(holder string, rule map[string]any) {
+	n := e.doc.at(holder)
+	if n == nil || n.form != mapping {
+		return
+	}
+	if rule["maxProperties"] == 1.0 && len(n.keys) > 1 {
+		return // said once, as too many keys
+	}
+	allowed := e.keys(rule, 0)
+	for i, k := range n.keys {
+		if slices.Contains(allowed, k.name) || e.ps.full() {
+			continue
+		}
+		write := "the keys here are " + listed(allowed)
+		free := without(allowed, n)
+		near := nearest(k.name, free)
+		if meant := alsoCalled[k.name]; slices.Contains(free, meant) {
+			near = meant
+		}
+		if near != "" {
+			write = "the nearest key is " + quoted(near)
+			e.missing[child(holder, near)] = true
+			e.ps.broken[child(holder, near)] = true
+		} else if len(allowed) == 0 {
+			write = "take it out"
+		}
+		at := Place{e.doc.File, n.keys[i].line, n.keys[i].column}
+		e.ps.addAt(at, child(holder, k.name), "the key "+quoted(k.name), write)
+	}
+}
+
+// alsoCalled are words of the trade for which the notation has another.
+var alsoCalled = map[string]string{
+	"elbow": "bend", "drop": "fall", "riser": "rise", "level": "across", "straight": "across", "tap": "valve",
+	"non_return_valve": "check_valve", "coupling": "union", "overflow_pipe": "standpipe", "diameter": "inside",
+}
+
+// keys is the keys that a part of the schema knows for a mapping.
+func (e *explainer) keys(part any, depth int) []string {
+	rule := e.book.resolved(part)
+	if rule == nil || depth > 10 {
+		return nil
+	}
+	var out []string
+	if properties, ok := rule["properties"].(map[string]any); ok {
+		for name := range properties {
+			out = append(out, name)
+		}
+	}
+	parts, _ := rule["allOf"].([]any)
+	for _, p := range parts {
+		out = append(out, e.keys(p, depth+1)...)
+	}
+	for _, branch := range []string{"then", "else"} {
+		out = append(out, e.keys(rule[branch], depth+1)...)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// required explains keys that are not there, but for those that are misspelt.
+func (e *explainer) required(pointer string, n *node, rule map[string]any) {
+	wanted, _ := rule["required"].([]any)
+	properties, _ := rule["properties"].(map[string]any)
+	for _, w := range wanted {
+		name, _ := w.(string)
+		if _, there := n.find(name); there || e.missing[child(pointer, name)] {
+			continue
+		}
+		write := "add the key " + quoted(name)
+		if example := e.example(properties[name]); example != "" {
+			write += ", as in `" + name + ": " + example + "`"
+		}
+		e.ps.add(child(pointer, name), "no "+quoted(name), write)
+	}
+}
+
+// name explains a name that the author chose and that has not the form of one.
+func (e *explainer) name(pointer string, rule map[string]any) {
+	parent, name, _ := cutLast(pointer)
+	e.ps.addAt(e.doc.key(parent, name), pointer, "the name "+quoted(name), e.form(rule))
+}
+
+// form says what text must look like, in the words of the schema.
+func (e *explainer) form(rule map[string]any) string {
+	description, _ := rule["description"].(string)
+	description, _, _ = strings.Cut(description, " Left out:")
+	description = strings.TrimSuffix(description, ".")
+	if description == "" {
+		return fmt.Sprintf("write text of the form %v", rule["pattern"])
+	}
+	write := "write " + strings.ToLower(description[:1]) + description[1:]
+	if example := e.example(rule); example != "" {
+		write += "; as in `" + example + "`"
+	}
+	return write
+}
+
+// cutLast splits the last token off a pointer.
+func cutLast(pointer string) (parent, name string, ok bool) {
+	i := strings.LastIndexByte(pointer, '/')
+	if i < 0 {
+		return "", "", false
+	}
+	return pointer[:i], tokens(pointer[i:])[0], true
+}
+
+// without is the names that are not keys of a mapping already.
+func without(names []string, n *node) []string {
+	var out []string
+	for _, name := range names {
+		if _, there := n.find(name); !there {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
+func together(n *node) string {
+	var names []string
+	for _, k := range n.keys {
+		names = append(names, quoted(k.name))
+	}
+	if len(names) > 6 {
+		names = append(names[:6], "others")
+	}
+	return strings.Join(names, " and ")
+}
+
+func firstKey(n *node) string { return n.keys[0].name }

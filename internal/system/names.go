@@ -1,0 +1,105 @@
+package system
+
+import (
+	"slices"
+	"strings"
+)
+
+// names are the places outside the lines where the file names a part of itself:
+// a path in which * stands for every key or element, what may be named there, and the words that may stand there too.
+var names = []struct {
+	path  string
+	sorts []string
+	words []string
+}{
+	{"fish/*/in", []string{"vessels"}, nil},
+	{"air/stones/*/in", []string{"vessels"}, nil},
+	{"backup_air/feeds/*", []string{"vessels"}, nil},
+	{"top_up/into", []string{"vessels"}, nil},
+	{"rain/into", []string{"vessels"}, nil},
+	{"quarantine/in", []string{"vessels"}, nil},
+	{"water/buffer/in", []string{"vessels"}, nil},
+	{"appliances/*/in", []string{"vessels"}, nil},
+	{"metals/*/in", []string{"vessels", "lines"}, nil},
+	{"alarms/*/in", []string{"vessels"}, nil},
+	{"alarms/*/watches", []string{"vessels"}, []string{"power", "air", "flow", "temperature", "oxygen"}},
+	{"cut_outs/*/stops", []string{"pumps", "appliances"}, nil},
+	{"cut_outs/*/watches", []string{"vessels"}, []string{"flow", "current", "leak"}},
+	{"spares/*/for", []string{"vessels", "lines", "pumps", "appliances"}, nil},
+	{"prices/*/pipe", []string{"pipes"}, nil},
+	{"prices/*/of", []string{"vessels", "pumps", "stands"}, nil},
+	{"vessels/*/stand", []string{"stands"}, nil},
+	{"lines/*/pieces/*/tee/pipe", []string{"pipes"}, nil},
+}
+
+// elsewhere checks the names outside the ends and pieces of lines.
+func (r referrer) elsewhere() {
+	top := r.s.cursor("")
+	for _, place := range names {
+		candidates := slices.Clone(place.words)
+		for _, sort := range place.sorts {
+			top.get(sort).each(func(id string, _ cursor) { candidates = append(candidates, id) })
+		}
+		known := map[string]bool{}
+		for _, c := range candidates {
+			known[c] = true
+		}
+		top.all(strings.Split(place.path, "/"), func(c cursor) {
+			if name := c.word(); name.given && !known[name.text] {
+				r.dangling(c.pointer, name.text, strings.TrimSuffix(place.sorts[0], "s"), candidates)
+			}
+		})
+	}
+	var modes []string
+	top.get("modes").each(func(id string, _ cursor) { modes = append(modes, id) })
+	top.all(strings.Split("lines/*/pieces/*/valve/positions", "/"), func(c cursor) {
+		c.each(func(mode string, at cursor) {
+			if !slices.Contains(modes, mode) {
+				r.dangling(at.pointer, mode, "mode", modes)
+			}
+		})
+	})
+}
+
+// all visits the places of a path.
+func (c cursor) all(path []string, visit func(cursor)) {
+	if len(path) == 0 {
+		visit(c)
+		return
+	}
+	if path[0] != "*" {
+		c.get(path[0]).all(path[1:], visit)
+		return
+	}
+	c.each(func(_ string, v cursor) { v.all(path[1:], visit) })
+	c.items(func(_ int, v cursor) { v.all(path[1:], visit) })
+}
+
+// dangling reports a name that points at nothing, with the nearest that would do.
+func (r referrer) dangling(pointer, name, sort string, candidates []string) {
+	if r.ps.full() || r.ps.broken[pointer] {
+		return
+	}
+	write := "there is no " + sort + " to name: add one first"
+	if near := nearest(name, candidates); near != "" {
+		write = "the nearest " + sort + " is " + quoted(near)
+	} else if len(candidates) > 0 {
+		write = "write one of " + listed(candidates)
+	}
+	r.ps.add(pointer, "the "+sort+" "+quoted(name)+", which is not in this file", write)
+}
+
+// named is anything of the file with an id.
+type named interface{ id() string }
+
+func (v *Vessel) id() string { return v.ID }
+func (p *Pipe) id() string   { return p.ID }
+func (p *Pump) id() string   { return p.ID }
+
+func ids[T named](things []T) []string {
+	var out []string
+	for _, t := range things {
+		out = append(out, t.id())
+	}
+	return out
+}

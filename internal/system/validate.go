@@ -1,0 +1,178 @@
+package system
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"net/url"
+	"strings"
+	"sync"
+	"time"
+
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
+	"dryfit/internal/quantity"
+	"dryfit/schema"
+)
+
+// Rules are a compiled JSON Schema, beside its text in which the words for a problem are looked up.
+type Rules struct {
+	schema *jsonschema.Schema
+	text   any
+}
+
+// systemRules is the schema of a system file, compiled on first use.
+var systemRules = sync.OnceValues(func() (*Rules, error) { return Compile(schema.System) })
+
+// Compile prepares a JSON Schema 2020-12 for [ReadWith]. It refuses every reference out of the schema itself.
+func Compile(data []byte) (*Rules, error) {
+	c := jsonschema.NewCompiler()
+	c.Draft = jsonschema.Draft2020
+	c.AssertFormat = true
+	c.LoadURL = func(url string) (io.ReadCloser, error) {
+		return nil, fmt.Errorf("the schema refers to %s, which is outside it", url)
+	}
+	for _, kind := range quantity.Kinds() {
+		c.Formats[string(kind)] = isFormat(string(kind))
+	}
+	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date"} {
+		c.Formats[name] = isFormat(name)
+	}
+	book := &Rules{}
+	if err := json.Unmarshal(data, &book.text); err != nil {
+		return nil, err
+	}
+	const here = "dryfit:///schema.json"
+	if err := c.AddResource(here, bytes.NewReader(data)); err != nil {
+		return nil, err
+	}
+	var err error
+	book.schema, err = c.Compile(here)
+	return book, err
+}
+
+func isFormat(name string) func(any) bool {
+	return func(v any) bool {
+		s, isText := v.(string)
+		if !isText {
+			return true
+		}
+		found, _ := misfit(name, s)
+		return found == ""
+	}
+}
+
+// misfit says what is wrong with text of a format and what to write instead;
+// nothing when it is good. A format `KIND-or-WORD` is a quantity or the word.
+func misfit(format, s string) (problem, write string) {
+	if format == "date" {
+		if _, err := time.Parse(time.DateOnly, s); err != nil {
+			return "not a day of the calendar", "write year, month and day, as in `2026-03-14`"
+		}
+		return "", ""
+	}
+	kind, word, either := strings.Cut(format, "-or-")
+	if either && s == word {
+		return "", ""
+	}
+	_, err := quantity.Parse(quantity.Kind(kind), s)
+	if err == nil {
+		return "", ""
+	}
+	var e *quantity.Error
+	if !errors.As(err, &e) {
+		return err.Error(), ""
+	}
+	write = "write " + e.Write
+	if e.Write == quantity.Kind(kind).Example() {
+		write = "write a " + quantity.Kind(kind).Title() + ", as in `" + e.Write + "`"
+	}
+	if either {
+		write += ", or the word `" + word + "`"
+	}
+	return e.Problem, write
+}
+
+// ReadWith reads a YAML or JSON file that is no system file, as a marking guide,
+// and holds it against its own schema. The document is nil when there is a problem.
+func ReadWith(rules *Rules, file string, data []byte) (*Document, []Problem) {
+	doc := &Document{File: file}
+	ps := newProblems(doc)
+	if doc.root = parse(data, ps); doc.root != nil {
+		rules.validate(doc, ps)
+	}
+	if len(ps.list) > 0 {
+		return nil, ps.sorted()
+	}
+	return doc, nil
+}
+
+// validate holds the document against the schema.
+func (book *Rules) validate(doc *Document, ps *problems) {
+	err := book.schema.Validate(doc.root.plain())
+	var bad *jsonschema.ValidationError
+	switch {
+	case err == nil:
+	case errors.As(err, &bad):
+		e := explainer{book: book, doc: doc, ps: ps, missing: map[string]bool{}}
+		e.explain(bad)
+	default:
+		ps.add("", "a file that cannot be held against the schema", "report this as a fault of dryfit: "+err.Error())
+	}
+}
+
+// rule is the part of the schema at the location of a keyword, and that keyword.
+func (book *Rules) rule(location string) (part any, keyword string) {
+	_, fragment, _ := strings.Cut(location, "#")
+	part = book.text
+	parts := tokens(unescaped(fragment))
+	if len(parts) == 0 {
+		return part, ""
+	}
+	for _, token := range parts[:len(parts)-1] {
+		part = below(part, token)
+	}
+	return part, parts[len(parts)-1]
+}
+
+func below(part any, token string) any {
+	switch p := part.(type) {
+	case map[string]any:
+		return p[token]
+	case []any:
+		if i, ok := listIndex(token); ok && i < len(p) {
+			return p[i]
+		}
+	}
+	return nil
+}
+
+// resolved follows references inside the schema.
+func (book *Rules) resolved(part any) map[string]any {
+	for range 20 {
+		m, ok := part.(map[string]any)
+		if !ok {
+			return nil
+		}
+		ref, ok := m["$ref"].(string)
+		if !ok {
+			return m
+		}
+		_, fragment, _ := strings.Cut(ref, "#")
+		part = book.text
+		for _, token := range tokens(fragment) {
+			part = below(part, token)
+		}
+	}
+	return nil
+}
+
+// unescaped turns a location of the validator, whose tokens are also URL-escaped, into a JSON pointer.
+func unescaped(location string) string {
+	if plain, err := url.PathUnescape(location); err == nil {
+		return plain
+	}
+	return location
+}

@@ -1,0 +1,38 @@
+package tables
+
+import (
+	"io/fs"
+	"slices"
+)
+
+// Assumption is a value that stands in where a system file is silent. None
+// may stand in for an input of a safety clause.
+type Assumption struct {
+	Key                string
+	Value, Least, Most float64 // SI
+	Unit               string  // of Value: m, K, N m/rad, or 1 for a ratio
+	Why                string
+	Origin
+}
+
+func (t *Tables) readAssumptions(files fs.FS) error {
+	return each(files, "assumptions.csv", "key value least most unit why", func(r row) {
+		a := Assumption{
+			Key: r.key(r.text("key")), Value: r.number("value"), Least: r.number("least"), Most: r.number("most"),
+			Unit: r.oneOf("unit", "1", "mm", "m", "K", "N m/rad"), Why: r.text("why"), Origin: r.origin(),
+		}
+		r.ordered("least, value, most", a.Least, a.Value, a.Most)
+		if a.Unit == "mm" {
+			a.Value, a.Least, a.Most, a.Unit = a.Value/1000, a.Least/1000, a.Most/1000, "m"
+		}
+		t.assumptions = append(t.assumptions, a)
+	})
+}
+
+// Assumption finds an assumption by its key.
+func (t *Tables) Assumption(key string) (Assumption, bool) {
+	return find(t.assumptions, func(a Assumption) bool { return a.Key == key })
+}
+
+// Assumptions lists all assumptions in the order of the table.
+func (t *Tables) Assumptions() []Assumption { return slices.Clone(t.assumptions) }

@@ -1,0 +1,27 @@
+package working
+
+// Catalogue is every word that a clause may use: the quantities, facts, sets,
+// relations and cases that are worked out, each with what it means. A clause with
+// a name that is not in it does not load.
+type Catalogue struct {
+	Quantities []Definition
+	Facts      []FactDefinition
+	Sets       []Named
+	Relations  []Named
+	Cases      []Named
+}
+
+// FactDefinition is one row of the catalogue of facts. Words are the values that
+// the fact can have; with none, it can have any.
+type FactDefinition struct {
+	Name  string
+	Title string // plain words, without article: "whether the bend opens to a brush"
+	Words []string
+	Of    string // whose it is: "each bend"
+}
+
+// Named is a set, a relation or a case: its name, and what is in it in plain words.
+type Named struct {
+	Name  string
+	Title string
+}

@@ -1,0 +1,57 @@
+package working
+
+import "math"
+
+// Value is a number in SI units with the range in which the sources leave it.
+type Value struct{ X, Low, High float64 }
+
+// Exactly is a value without spread.
+func Exactly(x float64) Value { return Value{x, x, x} }
+
+// Within is a value of which the sources say low to high.
+func Within(x, low, high float64) Value { return Value{x, math.Min(x, low), math.Max(x, high)} }
+
+// Spread says whether the sources differ.
+func (v Value) Spread() bool { return v.Low < v.High }
+
+// spreadOf works f at the middle of its inputs and, for each input that has a
+// spread, at its low and high end with the others left at the middle. The
+// deviations are added up: the range of a sum of independent doubts, taken as if
+// all of them went the same way.
+//
+//	low  = f(x) - sum over i of max(0, f(x) - f(x with x_i at either end))
+//	high = f(x) + sum over i of max(0, f(x with x_i at either end) - f(x))
+//
+// An end at which f has no answer is left out of the range and said in the note.
+func spreadOf(f Func, in []Value) (Value, string) {
+	x := make([]float64, len(in))
+	for i, v := range in {
+		x[i] = v.X
+	}
+	y, note := f(x)
+	if !finite(y) {
+		return Exactly(math.NaN()), note
+	}
+	out := Exactly(y)
+	for i, v := range in {
+		if !v.Spread() {
+			continue
+		}
+		least, most := y, y
+		for _, end := range []float64{v.Low, v.High} {
+			x[i] = end
+			at, why := f(x)
+			if !finite(at) {
+				note = "at one end of its spread there is no answer: " + why
+				continue
+			}
+			least, most = math.Min(least, at), math.Max(most, at)
+		}
+		x[i] = v.X
+		out.Low -= y - least
+		out.High += most - y
+	}
+	return out, note
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }

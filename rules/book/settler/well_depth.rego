@@ -1,0 +1,45 @@
+# METADATA
+# scope: package
+# title: The lip of the inlet well should hang near half the depth of the water.
+# description: |
+#   The inlet well is the open pipe that the dirty water enters by. It leads the water down, so
+#   that it has to rise again slowly outside and leaves its solids behind. With a lip too high the
+#   water slips under it straight to the weir and takes the solids along. With a lip too low the
+#   water blows on the sludge that already lies on the floor. The depth is measured from the
+#   surface while the pump runs: down to the lip, over down to the inner floor. Nobody has
+#   published the best depth for a fish settler; half is a custom that works, and moving the
+#   well costs nothing. What limits it in the end is the room above the sludge just before cleaning.
+# custom:
+#   strength: should
+#   cases: [run_clean, run_least, run_worst]
+#   limits:
+#     fraction: {of: lip_depth_fraction, least: 0.40, most: 0.60}
+#   sources:
+#     - grade: published
+#       text: >-
+#         Practice for round clarifiers: the well hangs 0.30 to 0.75 of the water depth, 0.50 where
+#         nothing else is known. Water Environment Federation, Manual of Practice No. 8, at second
+#         hand: as an open library of wastewater processes cites it.
+#     - grade: from memory
+#       text: >-
+#         Metcalf & Eddy, Wastewater Engineering, 4th and 5th ed.: wells 1 to 2.5 m deep in 3 to
+#         4.9 m of water, which is about 0.2 to 0.6.
+#     - grade: common practice
+#       text: Half the water depth in settlers made from drums; common practice, no source.
+#     - grade: project judgement
+#       text: The band 0.40 to 0.60 is narrower than the published one. No source gives a best depth for aquaculture.
+#   remedies:
+#     - {solve: "/vessels/{subject}/well/lip_at", to: 5 mm}
+#   example:
+#     - {at: /vessels/settler/well/lip_at, value: 445 mm}
+package book.settler.well_depth
+
+import data.vocab
+
+limit := input.limits.settler.well_depth
+
+cases := input.cases.settler.well_depth
+
+judgements contains vocab.held(settler, input.quantities.lip_depth_fraction, cases, limit.fraction) if {
+	some settler in input.sets.radial_flow_settlers
+}

@@ -1,0 +1,129 @@
+# METADATA
+# scope: package
+# title: The words in which clauses are written
+# description: |
+#   Every function takes what it needs as arguments and always answers: what is not
+#   there comes back as "undetermined", so that no subject can drop out of the review.
+#
+#   A column is one quantity of all its subjects: {"name": ..., "of": {subject: entry}},
+#   an entry {"at": pointer, "in": {case: values}, "missing": {case: gaps}}, a value
+#   {"value": x, "low": a, "high": b, "when": state}. A column of facts has entries
+#   {"at": pointer, "word": ...} or {"at": pointer, "missing": gaps}.
+#
+#   A judgement holds names, pointers and numbers. Sentences and units are written elsewhere.
+package vocab
+
+# Geometry and materials are the same in every state: their values stand under this one case.
+always := ["always"]
+
+# The worst value of a subject in the cases, held against {"least": x}, {"most": y} or both.
+# A value at its limit is met. One value outside is enough for "not met", whatever else is missing.
+held(subject, column, cases, limit) := _joined(
+	{
+		"subject": subject,
+		"quantity": column.name,
+		"limit": limit,
+		"at": object.get(column.of, [subject, "at"], ""),
+	},
+	_compared(_values(subject, column, cases), _gaps(subject, column, cases), limit),
+)
+
+# The word that a fact has, held against the words wanted.
+asked(subject, column, wanted) := _joined(
+	{
+		"subject": subject,
+		"fact": column.name,
+		"wanted": wanted,
+		"at": object.get(column.of, [subject, "at"], ""),
+	},
+	_answered(object.get(column.of, subject, {}), wanted),
+)
+
+# "Or": the first that is met, else the first that is undetermined, else the first that is not met.
+any_of(judgements) := _first(judgements, ["met", "undetermined", "not met", "does not apply"])
+
+# "And": the first that is not met, else the first that is undetermined with the gaps of all of
+# them, else the first that is met with a number, else the first that is met with a word.
+all_of(judgements) := judgement if {
+	judgement := _first(judgements, ["not met"])
+}
+
+else := _joined(object.remove(judgement, ["missing"]), {"missing": gaps}) if {
+	judgement := _first(judgements, ["undetermined"])
+	gaps := {gap | some other in judgements; some gap in other.missing}
+}
+
+else := judgement if {
+	judgement := [met | some met in judgements; met.verdict == "met"; met.quantity][0]
+}
+
+else := _first(judgements, ["met", "does not apply"])
+
+# A judgement that does not apply where the excuse is met: then the excuse says why.
+excused(judgement, excuse) := _joined(object.remove(excuse, ["verdict"]), {"verdict": "does not apply"}) if {
+	excuse.verdict == "met"
+}
+
+else := judgement
+
+# A judgement with the larger thing that its subject is part of, if there is one.
+on(judgement, whole) := judgement if whole == ""
+
+else := _joined(judgement, {"on": whole})
+
+# What the relation gives for a part: the line of a piece. Empty if it gives nothing.
+whole(relation, part) := object.get(relation, [part, 0], "")
+
+_compared(values, gaps, limit) := _joined(worst, {"verdict": "not met"}) if {
+	worst := _worst(values, limit)
+	_outside(worst.value, limit)
+}
+
+else := _joined(worst, {"verdict": "met"}) if {
+	count(gaps) == 0
+	worst := _worst(values, limit)
+}
+
+else := {"verdict": "undetermined", "missing": gaps}
+
+_values(subject, column, cases) := [value |
+	some name in cases
+	some value in column.of[subject]["in"][name]
+]
+
+_gaps(subject, column, cases) := {gap |
+	some name in cases
+	some gap in _gaps_in(object.get(column.of, subject, {}), name)
+}
+
+# The gaps that the column names; where it has neither values nor gaps, the case itself.
+_gaps_in(entry, name) := gaps if {
+	gaps := entry.missing[name]
+}
+
+else := [] if count(entry["in"][name]) > 0
+
+else := [name]
+
+# The value that lies farthest outside, or has the least room left.
+_worst(values, limit) := max({[_excess(value.value, limit), value] | some value in values})[1]
+
+_excess(x, limit) := max({excess | excess := x - limit.most} | {excess | excess := limit.least - x})
+
+_outside(x, limit) if x > limit.most
+
+_outside(x, limit) if x < limit.least
+
+_answered(entry, wanted) := {"word": entry.word, "verdict": "met"} if entry.word in wanted
+
+else := {"word": entry.word, "verdict": "not met"} if entry.word
+
+else := {"verdict": "undetermined", "missing": {gap | some gap in object.get(entry, "missing", [])}}
+
+_first(judgements, verdicts) := [judgement |
+	some verdict in verdicts
+	some judgement in judgements
+	judgement.verdict == verdict
+][0]
+
+_joined(a, b) := {key: value | some part in [a, b]; some key, value in part}
