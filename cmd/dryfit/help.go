@@ -44,30 +44,30 @@ func (a *app) helpCommand() *cobra.Command {
 
 // overview is the page of dryfit as a whole, by person.
 func overview(w io.Writer) error {
-	_, err := io.WriteString(w, `dryfit looks at the drawing of a small aquaponic loop before a hole is cut.
-It reads one file that describes the loop, works out how water, waste and parts
+	_, err := io.WriteString(w, `dryfit looks at the design of a small aquaponic loop before a hole is cut. It
+reads one file that describes the loop, works out how water, waste and parts
 will behave, and holds that against a book of clauses.
 
 You build a loop, at home or in a school
-    dryfit review loop.yaml           what will hold, what will not, what to change
-    dryfit clauses sharp_bend         what one clause asks for, and why
-    dryfit quantities loop.yaml       every number of your loop with its working
+    dryfit review loop.yaml          what holds, what does not, what to change
+    dryfit clauses sharp_bend        what one clause asks for, and why
+    dryfit quantities loop.yaml      every number of your loop with its working
 
 You keep the designs of a club or a class
-    dryfit review designs/*.yaml      one after the other; the exit status sums up
+    dryfit review designs/*.yaml     one after the other
     dryfit review loop.yaml -o review.txt -o review.json
-    dryfit review loop.yaml --hold-to should
+    dryfit review loop.yaml --hold-to should     what should be counts, too
 
 You teach with it
-    dryfit clauses                    the book, chapter by chapter
-    dryfit quantities                 what each quantity means and its formula
+    dryfit clauses                   the book, chapter by chapter
+    dryfit quantities                what each quantity means and its formula
 
 You write house rules
-    dryfit quantities loop.yaml --as json      what a clause in Rego sees
+    dryfit quantities loop.yaml --as json        what a clause in Rego sees
 
 You type a lot
-    dryfit completion bash            the shell finishes the words
-    dryfit help review                all options of a command
+    dryfit completion bash           the shell finishes the words
+    dryfit help review               all options of a command
     dryfit version
 
 The exit status is 0 when there is nothing to act on, 1 when a shall is not met

@@ -17,7 +17,6 @@ import (
 	"dryfit/internal/corpus"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
-	"dryfit/internal/system"
 )
 
 // reviewing is the options of the command.
@@ -126,7 +125,7 @@ func (a *app) items(ctx context.Context, files []string) ([]report.Item, error) 
 		data, err := a.read(name)
 		if err != nil {
 			a.say("%s cannot be read: %v", name, err)
-			items = append(items, report.Item{File: name, Problems: []system.Problem{{File: name, Found: "a file that cannot be read", Write: err.Error()}}})
+			items = append(items, report.Item{File: name, Unread: err.Error()})
 			continue
 		}
 		out, err := reviewer.Review(ctx, name, data)
@@ -184,12 +183,17 @@ func write(w io.Writer, items []report.Item, form string, heldTo review.Strength
 		return report.JSON(w, items, heldTo, o)
 	}
 	o.Named = len(items) > 1
-	for i, item := range items {
-		if i > 0 {
+	first := true
+	for _, item := range items {
+		if item.Unread != "" {
+			continue
+		}
+		if !first {
 			if _, err := io.WriteString(w, "\n\n"); err != nil {
 				return err
 			}
 		}
+		first = false
 		var err error
 		if item.Review == nil {
 			err = report.Problems(w, item.File, item.Problems, o)

@@ -43,12 +43,27 @@ func Load(c working.Catalogue, folders ...fs.FS) (*Book, error) {
 }
 
 func load(c working.Catalogue, within bounds, folders ...fs.FS) (*Book, error) {
-	sources, wrong := parse(folders, false)
 	b := &Book{names: namesOf(c), store: inmem.New(), bounds: within, reads: newReads()}
+	what := func() string { return "loading the clauses" }
+	err := within.run(context.Background(), what, func(context.Context) error {
+		modules, wrong := b.gather(parse(folders, false))
+		if err := wrong.err(); err != nil {
+			return err
+		}
+		return b.compile(modules)
+	})
+	if err != nil {
+		return nil, err
+	}
+	return b, nil
+}
+
+// gather takes the clauses out of the files and tells all that is wrong with them.
+func (b *Book) gather(sources []source, wrong Problems) (map[string]*ast.Module, Problems) {
 	modules := map[string]*ast.Module{}
 	ids := map[string]string{}
 	for _, s := range sources {
-		if _, twice := modules[s.file]; twice {
+		if modules[s.file] != nil {
 			wrong = append(wrong, Problem{File: s.file, Text: "there are two files of this name; a house clause has a name of its own"})
 			continue
 		}
@@ -68,17 +83,10 @@ func load(c working.Catalogue, within bounds, folders ...fs.FS) (*Book, error) {
 		ids[clause.ID] = s.file
 		b.clauses = append(b.clauses, clause)
 	}
-	if err := wrong.err(); err != nil {
-		return nil, err
-	}
 	slices.SortFunc(b.clauses, func(x, y *review.Clause) int {
 		return cmp.Or(strings.Compare(x.Chapter, y.Chapter), strings.Compare(x.ID, y.ID))
 	})
-	err := b.bounds.run(context.Background(), func() string { return "the book" }, func(context.Context) error { return b.compile(modules) })
-	if err != nil {
-		return nil, err
-	}
-	return b, nil
+	return modules, wrong
 }
 
 // Clauses is every clause in force, by chapter and id.

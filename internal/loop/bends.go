@@ -36,9 +36,18 @@ func (v *surveyor) bends(runs_ []*run) {
 	}
 }
 
-// turns says that water turns in a piece: bends, sweeps, and tees entered or left by the branch.
+// turns says that water turns in a piece, or may: bends, sweeps, and tees entered or left by the branch.
 func turns(p *system.Piece) bool {
-	return p.Kind == "bend" || p.Kind == "sweep" || (p.Kind == "tee" && p.Tee.Way.Is("turn"))
+	switch p.Kind {
+	case "bend", "sweep":
+		return true
+	case "tee":
+		if _, given := p.Tee.Way.Value(); given {
+			return p.Tee.Way.Is("turn")
+		}
+		return !p.Tee.ID.Given() && !p.Tee.Count.Given() // a tee that another line joins goes straight on unless it says not
+	}
+	return false
 }
 
 func (v *surveyor) turn(p *system.Piece) {
@@ -47,11 +56,18 @@ func (v *surveyor) turn(p *system.Piece) {
 	}
 	b := newBench(v.t, nil, walls{"gravity", "clean"})
 	if p.Kind == "tee" {
-		v.take(always("turn"), p.Pointer, working.Fixed("turn through the branch of a tee", quantity.Angle, math.Pi/2, geometry))
-		v.take(always("bend_radius_ratio"), p.Pointer, assumed(v.t, "bend_radius_ratio", "radius of the corner of a tee over its bore", quantity.Number, p.Pointer+"/tee/radius"))
+		angle := working.Fixed("turn through the branch of a tee", quantity.Angle, math.Pi/2, geometry)
+		if _, given := p.Tee.Way.Value(); !given {
+			angle = working.Unknown("turn in the tee", quantity.Angle, p.Tee.Way.Pointer(), "")
+		}
+		v.take(always("turn"), p.Pointer, angle)
+		v.take(always("bend_radius_ratio"), p.Pointer, working.Fixed("radius of the corner of a tee over its bore", quantity.Number, 0, geometry))
 		return
 	}
 	v.take(always("turn"), p.Pointer, working.File("angle of the bend", p.Bend.Angle))
+	if !carriesSolids(p.Line) {
+		return // how round it is matters only where solids go round it
+	}
 	if p.Bend.Radius.Given() {
 		v.work(always("bend_radius_ratio"), p.Pointer, func(x []float64) (float64, string) { return x[0] / x[1], "" },
 			working.In("r", working.File("radius of the bend", p.Bend.Radius)),

@@ -68,11 +68,11 @@ func (r *run) capacity(line *system.Line, below, limit *working.Node) {
 	k := g.shape.take(
 		working.In("zmax", limit),
 		working.In("D", r.gravity.bore(line.Pieces[0])))
-	c := r.work(r.address(line.ID, "capacity"), line.Pointer, func(x []float64) (float64, string) {
+	c := r.work(r.address(line.ID, "capacity"), line.Pointer+"/pipe", func(x []float64) (float64, string) {
 		return g.reach(x[k[0]], x, sure(pipeflow.SelfVentingFlow(x[k[1]])))
 	}, g.shape.inputs...)
 	most := r.l.Find(working.Address{Subject: line.ID, Name: "greatest_flow", Case: working.Always})
-	r.work(r.address(line.ID, "flow_reserve"), line.Pointer, func(x []float64) (float64, string) {
+	r.work(r.address(line.ID, "flow_reserve"), line.Pointer+"/pipe", func(x []float64) (float64, string) {
 		if x[1] <= 0 {
 			return math.NaN(), "nothing flows"
 		}

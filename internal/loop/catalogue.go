@@ -47,7 +47,7 @@ var Quantities = []working.Definition{
 		Formula: "spill above - 50 mm - level or mouth below", Source: geometry, Sure: "derived"},
 	{Name: "turn", Title: "turn at one bend", Symbol: "a", Kind: quantity.Angle, Of: "each bend of a line",
 		Formula: "as stated", Source: geometry, Sure: "derived"},
-	{Name: "bend_radius_ratio", Title: "radius of a bend over the bore", Symbol: "r/D", Kind: quantity.Number, Of: "each bend of a line",
+	{Name: "bend_radius_ratio", Title: "radius of a bend over the bore", Symbol: "r/D", Kind: quantity.Number, Of: "each bend of a line that carries solids",
 		Formula: "r/D", Source: geometry, Sure: "derived"},
 	{Name: "bend_loss", Title: "head lost in the bend", Symbol: "h", Kind: quantity.Head, Of: "each bend of more than 45 degrees in a gravity line in which water runs",
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},

@@ -30,6 +30,7 @@ type bench struct {
 	nu *working.Node
 	walls
 	shared map[string]*working.Node
+	slope  slope
 }
 
 func newBench(t *tables.Tables, nu *working.Node, w walls) *bench {
@@ -101,10 +102,14 @@ func (b *bench) element(l *system.Line, i int, p *system.Piece) (element, bool) 
 	case "bend", "sweep":
 		return b.bend(p), true
 	case "tee":
-		if p.Tee.Way.Is("turn") {
-			return b.fitting(p, "tee-branch"), true
+		if !turns(p) {
+			return b.fitting(p, "tee-through"), true
 		}
-		return b.fitting(p, "tee-through"), true
+		e := b.fitting(p, "tee-branch")
+		if _, given := p.Tee.Way.Value(); !given {
+			e.inputs = append(e.inputs, working.In("way", working.Unknown("way of the tee", quantity.Number, p.Tee.Way.Pointer(), "")))
+		}
+		return e, true
 	case "valve":
 		return b.valve(p), true
 	case "check_valve":
@@ -160,8 +165,18 @@ func (b *bench) run(p *system.Piece, bore *working.Node, surface string, length 
 	ks, film := b.roughness(surface)
 	return element{p, []working.Input{working.In("D", bore), working.In("t", film), working.In("ks", ks), working.In("nu", b.nu), working.In("L", length)},
 		func(q float64, x []float64) float64 {
-			return sure(pipeflow.HeadLoss(q, x[0]-2*x[1], x[4], x[2], x[3]))
+			return b.slope.at(q, x[0]-2*x[1], x[2], x[3]) * x[4]
 		}}
+}
+
+// slope is the friction slope last worked: the runs of a line ask for the same one after the other.
+type slope struct{ q, d, ks, nu, s float64 }
+
+func (l *slope) at(q, d, ks, nu float64) float64 {
+	if (*l != slope{q, d, ks, nu, l.s}) {
+		*l = slope{q, d, ks, nu, sure(pipeflow.FrictionSlope(q, d, ks, nu))}
+	}
+	return l.s
 }
 
 // fitting is a piece whose loss coefficient stands in the table of fittings.

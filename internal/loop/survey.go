@@ -84,7 +84,7 @@ func (v *surveyor) profiles() {
 	v.l.Put("solids_lines")
 	v.l.Put("running_gravity_lines")
 	for _, line := range v.Lines {
-		if line.Carries.Is("solids") {
+		if carriesSolids(line) {
 			v.l.Put("solids_lines", line.ID)
 		}
 		if runs(line) && !line.Pumped {
@@ -95,6 +95,15 @@ func (v *surveyor) profiles() {
 			v.take(working.Address{Subject: p.ID(), Name: "height", Case: working.Always}, p.Pointer, linear("height", p.To))
 		}
 	}
+}
+
+// carriesSolids says that a line carries solids: because it says so or, where it
+// says nothing, because it leaves a fish tank or a settler's floor, or ends in a settler's well.
+func carriesSolids(l *system.Line) bool {
+	if _, given := l.Carries.Value(); given {
+		return l.Carries.Is("solids")
+	}
+	return l.Duty == "waste" || l.To.Part == "well" || l.From.Vessel != nil && l.From.Vessel.Role.Is("fish-tank") && !l.Pumped
 }
 
 // runs says that water goes through the line in daily use: it is no overflow,

@@ -113,7 +113,7 @@ func bendOf(p *system.Piece, angle string) any {
 	return angle
 }
 
-func mm(metres float64) string { return in(quantity.Length, math.Round(metres*1000)/1000, "mm") }
+func mm(metres float64) string { return in(quantity.Length, math.Round(metres*1e4)/1e4, "mm") }
 
 // sweep swaps a bend for a long-radius one.
 func sweep(r *review.Review, f *review.Finding, _ string) []proposal {

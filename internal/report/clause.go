@@ -3,6 +3,8 @@ package report
 import (
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 	"strings"
 
 	"dryfit/internal/quantity"
@@ -102,23 +104,20 @@ func measuredWords(c *review.Clause, k working.Catalogue) []string {
 		}
 		seen[l.Quantity] = true
 		d, _ := quantityOf(k, l.Quantity)
-		text := capital(d.Title)
-		if d.Of != "" {
-			text += ", of " + d.Of
-		}
-		if d.Formula != "" {
-			text += ". " + formulaWords(d)
+		text := capital(ofWords(d.Title, d.Of))
+		if formula := formulaWords(d); formula != "" {
+			text += ". " + formula
 		}
 		out = append(out, sentence(text))
 	}
-	for _, name := range c.Asks {
-		title := strings.ReplaceAll(name, "_", " ")
+	for _, asked := range c.Asks {
+		name, title, said := strings.Cut(asked, ": ")
+		if !said {
+			title = strings.ReplaceAll(name, "_", " ")
+		}
 		for _, f := range k.Facts {
 			if f.Name == name {
-				title = f.Title
-				if f.Of != "" {
-					title += ", of " + f.Of
-				}
+				title = ofWords(f.Title, f.Of)
 			}
 		}
 		out = append(out, sentence(capital(title)))
@@ -126,12 +125,25 @@ func measuredWords(c *review.Clause, k working.Catalogue) []string {
 	return out
 }
 
-// formulaWords is a formula with its symbol, or the words that stand in its place.
+// formulaWords is a formula with its symbol; empty where it says nothing.
 func formulaWords(d working.Definition) string {
-	if d.Symbol == "" || strings.Contains(d.Formula, " = ") {
+	switch {
+	case d.Formula == "as stated":
+		return "Taken as the file states it"
+	case d.Formula == "" || d.Formula == d.Symbol:
+		return ""
+	case d.Symbol == "" || strings.Contains(d.Formula, " = "):
 		return "Worked out as: " + d.Formula
 	}
 	return "Worked out as: " + d.Symbol + " = " + d.Formula
+}
+
+// ofWords is the title of a quantity or fact with whose it is.
+func ofWords(title, of string) string {
+	if of == "" || strings.HasSuffix(title, of) {
+		return title
+	}
+	return title + ", of " + of
 }
 
 func limitTexts(c *review.Clause, k working.Catalogue, in quantity.System) []string {
@@ -171,11 +183,11 @@ func sourceTexts(c *review.Clause) []string {
 		if grade == "" {
 			grade = s.Grade
 		}
-		if s.Text == "" {
-			out = append(out, sentence(capital(grade)))
-			continue
+		text := capital(grade)
+		if said := withoutGrade(s); said != "" {
+			text += ": " + said
 		}
-		out = append(out, sentence(capital(grade)+": "+s.Text))
+		out = append(out, sentence(text))
 	}
 	return out
 }
@@ -191,22 +203,37 @@ func seeTexts(c *review.Clause, k working.Catalogue) []string {
 
 // exampleTexts is the changes to the sound example file that make it break this clause.
 func exampleTexts(c *review.Clause) []string {
-	var out []string
+	if len(c.Example) == 0 {
+		return nil
+	}
+	out := []string{"In the sound example file write"}
 	for _, e := range c.Example {
-		out = append(out, fmt.Sprintf("In the sound example: %s: %s", strings.TrimPrefix(e.Pointer, "/"), valueText(e.Value)))
+		out = append(out, strings.TrimPrefix(e.Pointer, "/")+" as `"+flowText(e.Value, 0)+"`")
 	}
 	return out
 }
 
-func valueText(v any) string {
-	if s, ok := v.(string); ok {
-		return s
+// flowText is a value as it would stand on one line of a system file.
+func flowText(v any, depth int) string {
+	var parts []string
+	open, shut := "{", "}"
+	switch v := jsonValue(v).(type) {
+	case map[string]any:
+		for _, key := range slices.Sorted(maps.Keys(v)) {
+			parts = append(parts, key+": "+flowText(v[key], depth+1))
+		}
+		if depth == 0 && len(parts) == 1 {
+			return parts[0]
+		}
+	case []any:
+		open, shut = "[", "]"
+		for _, item := range v {
+			parts = append(parts, flowText(item, depth+1))
+		}
+	default:
+		return fmt.Sprint(v)
 	}
-	var b strings.Builder
-	if err := encodeFlat(&b, jsonValue(v)); err != nil {
-		return "(a value that cannot be written)"
-	}
-	return strings.TrimSpace(b.String())
+	return open + strings.Join(parts, ", ") + shut
 }
 
 // Clauses writes the book: chapter by chapter, each clause on a line or two.

@@ -1,9 +1,7 @@
 package report
 
 import (
-	"math"
 	"slices"
-	"sort"
 	"strconv"
 	"strings"
 
@@ -17,7 +15,7 @@ func (p *page) closing() []line {
 	if p.Status == "as-built" {
 		out = []line{line{}.add("WHAT TO PUT RIGHT", waterInk)}
 	}
-	list := p.order()
+	list := p.ToDo()
 	if len(list) > 0 {
 		out = append(out, p.steps(list)...)
 		out = append(out, line{})
@@ -25,55 +23,52 @@ func (p *page) closing() []line {
 	return append(out, paragraph(p.outcome(), noteText, bodyWidth)...)
 }
 
-// order is the findings in the order in which to act: safety, then what is not
-// met before what is undetermined, then shall before should, then the share of the limit.
-func (p *page) order() []*review.Finding {
-	list := slices.Clone(p.Findings)
-	rank := func(f *review.Finding) int {
-		n := 0
-		if !f.Clause.Safety {
-			n += 8
-		}
-		if f.Verdict == review.Undetermined {
-			n += 4
-		}
-		return n + map[review.Strength]int{review.Shall: 0, review.Should: 1, review.May: 2}[f.Clause.Strength]
-	}
-	share := func(f *review.Finding) float64 {
-		if x, ok := f.OfLimit(); ok {
-			return x
-		}
-		return math.Inf(-1)
-	}
-	sort.SliceStable(list, func(i, j int) bool {
-		a, b := list[i], list[j]
-		if rank(a) != rank(b) {
-			return rank(a) < rank(b)
-		}
-		if share(a) != share(b) {
-			return share(a) > share(b)
-		}
-		return a.Number < b.Number
-	})
-	return list
+// step is one thing to do, which may settle several findings of a part.
+type step struct {
+	part, words string
+	findings    []*review.Finding
 }
 
-func (p *page) steps(list []*review.Finding) []line {
-	const at, most = 13, 20
-	longest, flags := 0, 0
-	for _, f := range list {
-		longest = max(longest, min(most, width(safe(p.partOf(f.Subject)))))
-		flags = max(flags, len(flag(f.Number)))
+func (s step) flags() line {
+	var l line
+	for i, f := range s.findings {
+		if i > 0 {
+			l = l.add(" ", noInk)
+		}
+		l = l.add(flag(f.Number), verdictInk(f.Judgement))
 	}
+	return l
+}
+
+// steps lists what to do, in order; the same words for one part stand once.
+func (p *page) steps(list []*review.Finding) []line {
+	const at, mostName, mostFlags = 13, 20, 4
+	var todo []step
+	for _, f := range list {
+		s := step{p.partOf(f.Subject), p.stepWords(f), []*review.Finding{f}}
+		if last := len(todo) - 1; last >= 0 && todo[last].part == s.part && todo[last].words == s.words && len(todo[last].findings) < mostFlags {
+			todo[last].findings = append(todo[last].findings, f)
+			continue
+		}
+		todo = append(todo, s)
+	}
+	names, flags := 0, 0
+	for _, s := range todo {
+		names = max(names, min(mostName, width(safe(s.part))))
+		flags = max(flags, s.flags().width())
+	}
+	nameAt := at + flags + 1
+	wordsAt := nameAt + names + 3
 	var out []line
-	for i, f := range list {
+	for i, s := range todo {
 		label := "then"
 		if i < 2 {
 			label = []string{"first", "next"}[i]
 		}
-		head := line{}.at(noteText).add(label, noInk).at(at).add(flag(f.Number), verdictInk(f.Judgement)).at(at+flags+1).add(clip(safe(p.partOf(f.Subject)), most), noInk)
-		body := paragraph(p.stepWords(f), at+flags+1+longest+3, bodyWidth)
-		body[0] = append(head.at(at+flags+1+longest+3), body[0][1:]...)
+		head := append(line{}.at(noteText).add(label, noInk).at(at), s.flags()...)
+		head = head.at(nameAt).add(clip(safe(s.part), mostName), noInk)
+		body := paragraph(s.words, wordsAt, bodyWidth)
+		body[0] = append(head.at(wordsAt), body[0][1:]...)
 		out = append(out, body...)
 	}
 	return out
@@ -88,7 +83,8 @@ func (p *page) stepWords(f *review.Finding) string {
 		var keys []string
 		for _, m := range f.Missing {
 			if strings.HasPrefix(m, "/") {
-				keys = append(keys, "`"+m[strings.LastIndexByte(m, '/')+1:]+"`")
+				key, _ := p.missingKey(m)
+				keys = append(keys, "`"+key+"`")
 			}
 		}
 		if len(keys) > 0 {
@@ -145,20 +141,14 @@ func (p *page) outcome() string {
 	if t.met == t.applying && t.met > 1 {
 		text = capital(counted(t.applying)) + " clauses apply to this loop and all are met. "
 	}
+	open := "nothing is undetermined. "
+	if t.unsettleN > 0 {
+		open = strengths(t.unsettled) + " " + are(t.unsettleN) + " undetermined. "
+	}
 	if t.notMetN > 0 {
-		text += capital(strengths(t.notMet)) + " " + are(t.notMetN) + " not met; "
+		open = strengths(t.notMet) + " " + are(t.notMetN) + " not met; " + open
 	}
-	switch {
-	case t.unsettleN > 0:
-		text += strengths(t.unsettled) + " " + are(t.unsettleN) + " undetermined. "
-	case t.notMetN > 0:
-		text += "nothing is undetermined. "
-	default:
-		text += "Nothing is undetermined. "
-	}
-	if t.notMetN == 0 && t.unsettleN > 0 {
-		text = strings.Replace(text, strengths(t.unsettled), capital(strengths(t.unsettled)), 1)
-	}
+	text += capital(open)
 	return text + p.readiness(t)
 }
 
@@ -210,23 +200,31 @@ func (p *page) assumed() []line {
 		if of[k] == nil {
 			of[k], keys = n, append(keys, k)
 		}
-		places[k] = append(places[k], strings.TrimPrefix(n.Pointer, "/"))
+		places[k] = append(places[k], p.pointerWords(n.Pointer))
 	}
 	out := []line{line{}.add("ASSUMED", waterInk).add(", because the file does not say", noInk)}
 	for _, k := range keys {
 		head := capital(k.title) + ": " + k.value
 		out = append(out, paragraph(head, noteText, bodyWidth)...)
 		out = append(out, labelled("Source", sentence(reason(of[k])), noteText+2, noteText+11, bodyWidth, referenceInk)...)
-		at := places[k][0]
-		if n := len(places[k]); n > 1 {
-			at += " and " + strconv.Itoa(n-1) + " more"
-			if n == 2 {
-				at = places[k][0] + " and " + places[k][1]
-			}
+		at, more := places[k], ""
+		if len(at) > 3 {
+			more = " and " + strconv.Itoa(len(at)-2) + " more"
+			at = at[:2]
 		}
-		out = append(out, labelled("For", at, noteText+2, noteText+11, bodyWidth, noInk)...)
+		text := strings.Join(at, ", ") + more
+		out = append(out, labelled("For", text, noteText+2, noteText+11, bodyWidth, noInk)...)
 	}
 	return out
+}
+
+// pointerWords says where in the file a value would stand: "riser, file line 108".
+func (p *page) pointerWords(pointer string) string {
+	group, _ := splitPointer(pointer)
+	if p.System == nil || p.System.Document == nil {
+		return group
+	}
+	return group + " " + p.placeWords(p.System.Document.Place(pointer))
 }
 
 func reason(n *working.Node) string {

@@ -23,7 +23,8 @@ var terms = []term{
 	{[]string{"invert"}, "inside bottom of a pipe"},
 	{[]string{"datum"}, "zero height"},
 	{[]string{"freeboard"}, "room left below the rim"},
-	{[]string{"head lost", "head"}, "height of water that pushes; lost where pipes use it up"},
+	{[]string{"head lost", "head loss"}, "height of water used up in pipes and fittings"},
+	{[]string{"head"}, "height of water that pushes"},
 	{[]string{"duty point"}, "where pump and pipes agree"},
 	{[]string{"shut-off head"}, "greatest height the pump can hold"},
 	{[]string{"throttle reserve"}, "spare flow, so that a valve can be part closed later"},
@@ -43,7 +44,8 @@ var terms = []term{
 	{[]string{"decant", "draw-down"}, "letting clear water off the top first"},
 	{[]string{"bridge siphon"}, "pipe that climbs over a wall"},
 	{[]string{"siphon break"}, "air hole that stops a siphon"},
-	{[]string{"residual-current device", "residual current"}, "what leaks to earth; a safety switch (RCD, GFCI) cuts off on it"},
+	{[]string{"residual-current device", "residual current device"}, "safety switch (RCD, GFCI)"},
+	{[]string{"residual current"}, "current that leaks to earth"},
 	{[]string{"TAN"}, "total ammonia"},
 	{[]string{"un-ionised ammonia"}, "the poisonous part of the ammonia"},
 	{[]string{"nitrification"}, "bacteria turning ammonia to nitrate"},
@@ -73,6 +75,9 @@ func (g *glossary) explain(lines []line) string {
 		for _, w := range t.words {
 			if holdsWord(page, w) {
 				g.said[i] = true
+				if holdsWord(page, t.meaning) {
+					break
+				}
 				out = append(out, w+": "+t.meaning)
 				break
 			}

@@ -25,7 +25,10 @@ func (p *page) title(named bool) []line {
 	for _, more := range names[1:] {
 		out = append(out, plain(more))
 	}
-	unit := smallUnit(p.in)
+	unit := "mm"
+	if p.in == quantity.US {
+		unit = "inches"
+	}
 	text := p.flowWords() + " Heights are " + unit + " above the datum. ~ marks a water surface."
 	return append(out, paragraph(text, 0, bodyWidth)...)
 }

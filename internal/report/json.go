@@ -16,6 +16,7 @@ import (
 type Item struct {
 	File     string
 	Problems []system.Problem
+	Unread   string         // why the file could not even be opened; empty when it was
 	Review   *review.Review // nil when there are problems
 }
 
@@ -38,6 +39,7 @@ type (
 	file struct {
 		File       string          `json:"file"`
 		ExitStatus int             `json:"exit_status"`
+		Unread     string          `json:"unread,omitempty"`
 		Problems   []problemRecord `json:"problems,omitempty"`
 		Review     *reviewRecord   `json:"review,omitempty"`
 	}
@@ -144,7 +146,7 @@ type (
 func JSON(w io.Writer, items []Item, heldTo review.Strength, o Options) error {
 	d := document{Dryfit: 1, HeldTo: string(heldTo), Files: []file{}}
 	for _, i := range items {
-		f := file{File: i.File, ExitStatus: i.Status(heldTo)}
+		f := file{File: i.File, ExitStatus: i.Status(heldTo), Unread: i.Unread}
 		d.ExitStatus = max(d.ExitStatus, f.ExitStatus)
 		for _, p := range i.Problems {
 			f.Problems = append(f.Problems, problemRecord{place{p.Line, p.Column, p.Pointer}, p.Found, p.Write})
@@ -226,7 +228,7 @@ func (r recorder) judgement(j *review.Judgement) judgementRecord {
 		out.Within = j.WithinSpread()
 	}
 	if j.Limit.Least != nil || j.Limit.Most != nil {
-		out.Limit = &limitRecord{j.Limit.Name, j.Limit.Least, j.Limit.Most, siUnits[j.Kind], limitShown(j.Kind, j.Limit, r.in)}
+		out.Limit = &limitRecord{j.Limit.Name, roundedLimit(j.Limit.Least), roundedLimit(j.Limit.Most), siUnits[j.Kind], limitShown(j.Kind, j.Limit, r.in)}
 	}
 	if share, ok := j.OfLimit(); ok {
 		share = rounded(share)
@@ -326,11 +328,4 @@ func (r recorder) value(kind quantity.Kind, v working.Value) *valueRecord {
 		out.Low, out.High = &low, &high
 	}
 	return out
-}
-
-// encodeFlat writes a value on one line.
-func encodeFlat(w io.Writer, v any) error {
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	return e.Encode(v)
 }

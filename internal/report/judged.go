@@ -36,8 +36,12 @@ type entry struct {
 // intermediate ones that tell a builder nothing; the command `quantities` shows all.
 var apart = map[string]bool{
 	"height": true, "head_loss": true, "water_level": true, "freeboard": true, "upstream_level": true, "greatest_flow": true,
+	"bend_radius_ratio": true, "bend_loss": true, "bend_loss_as_two_45": true, "bend_loss_as_sweep": true, "turn": true,
 	"reynolds": true, "ring_area": true, "density": true, "kinematic_viscosity": true,
 }
+
+// sameShare is how far a value may change with fouling and still be shown once.
+const sameShare = 0.02
 
 // judged is the table of what was worked out for a part, beside its limits.
 func (p *page) judged(q *part) []line {
@@ -97,10 +101,13 @@ func (p *page) judgedEntries(q *part) []entry {
 	}
 	var out []entry
 	nearest := map[group]int{}
-	subjects := map[group]int{}
+	subjects := map[*review.Clause]map[string]bool{}
 	for _, j := range q.judgements {
 		g := group{j.Clause, j.Name}
-		subjects[g]++
+		if subjects[j.Clause] == nil {
+			subjects[j.Clause] = map[string]bool{}
+		}
+		subjects[j.Clause][j.Subject] = true
 		e := entry{rank: p.rank(j.Name), name: j.Name, subject: j.Subject, title: j.Title, judgement: j, kind: j.Kind, x: j.Value.X, like: 1}
 		if p.flags[j] != nil {
 			out = append(out, e)
@@ -121,7 +128,10 @@ func (p *page) judgedEntries(q *part) []entry {
 	}
 	for i := range out {
 		e := &out[i]
-		if piece := p.piece(e.subject); piece != nil && subjects[group{e.judgement.Clause, e.name}] > 1 {
+		switch piece := p.piece(e.subject); {
+		case e.like > 1:
+			e.title += ", the worst of " + counted(e.like)
+		case piece != nil && len(subjects[e.judgement.Clause]) > 1:
 			e.title += ", " + shortWords(piece, p.in)
 		}
 	}
@@ -153,13 +163,13 @@ func (p *page) plainEntries(q *part) []entry {
 	for _, n := range p.Ledger.Nodes() {
 		a := n.Address
 		x, usual := p.inUsual(n)
-		if !usual || seen[a.Name] || apart[a.Name] || p.partOf(a.Subject) != q.name || p.isBend(a.Subject) {
+		if !usual || seen[a.Name] || apart[a.Name] || p.partOf(a.Subject) != q.name {
 			continue
 		}
 		e := entry{rank: p.rank(a.Name), name: a.Name, subject: a.Subject, title: n.Title, kind: n.Kind, x: x}
 		if a.Case == working.RunWorst {
 			clean, known := p.usual(a.Subject, a.Name, working.RunClean)
-			if known && shown(n.Kind, clean, p.in) == shown(n.Kind, x, p.in) {
+			if known && math.Abs(x-clean) <= sameShare*math.Abs(clean) {
 				continue
 			}
 			e.title += ", fouled"
@@ -177,20 +187,12 @@ func (p *page) inUsual(n *working.Node) (float64, bool) {
 	return v.X, known && (always || running)
 }
 
-func (p *page) isBend(subject string) bool {
-	piece := p.piece(subject)
-	return piece != nil && piece.Bend != nil
-}
-
 // entryLines is one row: its title, the value, the limit, the share, the flag;
 // below it what the sources leave open and, if wanted, the same in the other units.
 func (p *page) entryLines(e entry, before *entry) []line {
-	title := e.title
+	title, again := e.title, false
 	if before != nil && before.name == e.name && before.subject == e.subject && before.title == e.title && e.judgement != nil && before.judgement != nil && before.x == e.x {
-		title = "  " + string(e.judgement.Clause.Strength) + " be"
-	}
-	if e.like > 1 && !strings.HasPrefix(title, " ") {
-		title += " (of " + counted(e.like) + " alike)"
+		title, again = "  "+string(e.judgement.Clause.Strength)+" be", true
 	}
 	var out []line
 	switch j := e.judgement; {
@@ -200,13 +202,15 @@ func (p *page) entryLines(e entry, before *entry) []line {
 	case j != nil && j.Fact:
 		out = p.factLines(title, j)
 	default:
-		out = p.numberLines(title, e, p.in)
+		out = p.numberLines(title, e, p.in, again)
 	}
 	if f := p.flags[e.judgement]; f != nil && e.judgement != nil {
 		out[0] = margin(out[0], line{}.add(flag(f.Number), verdictInk(f.Judgement)))
 	}
 	if p.both && (e.judgement == nil || !e.judgement.Fact && e.judgement.Verdict != review.Undetermined) {
-		out = append(out, p.numberLines("", e, quantity.US)...)
+		if us := p.numberLines("", e, quantity.US, again); us[0].text() != p.numberLines("", e, p.in, again)[0].text() {
+			out = append(out, us...)
+		}
 	}
 	if j := e.judgement; j != nil && j.WithinSpread() && (j.Verdict == review.Met || j.Verdict == review.NotMet) {
 		out = append(out, paragraph("within the spread of the sources: "+spreadShown(j.Kind, j.Value, p.in), titleAt+2, bodyWidth)...)
@@ -217,7 +221,7 @@ func (p *page) entryLines(e entry, before *entry) []line {
 // titled is the lines of a title with the first number of the row beside it.
 func titled(title, number, unit string) []line {
 	indent := titleAt + len(title) - len(strings.TrimLeft(title, " "))
-	lines := wrap(title, numberEnd-1-width(number)-indent)
+	lines := wrap(title, numberEnd-2-width(number)-indent)
 	if len(lines) == 0 {
 		lines = []string{""}
 	}
@@ -228,12 +232,16 @@ func titled(title, number, unit string) []line {
 	return out
 }
 
-func (p *page) numberLines(title string, e entry, in quantity.System) []line {
+// numberLines is a value beside its limit; again says that the value stands in the row above already.
+func (p *page) numberLines(title string, e entry, in quantity.System, again bool) []line {
 	limit := review.Limit{}
 	if e.judgement != nil {
 		limit = e.judgement.Limit
 	}
 	f := figuresOf(e.kind, e.x, limit, in)
+	if again {
+		f.number, f.unit = "", ""
+	}
 	out := titled(title, f.number, f.unit)
 	if e.judgement != nil {
 		out[0] = out[0].at(limitAt).add(f.limitWords(), noInk)

@@ -14,8 +14,8 @@ const (
 	heightEnd  = 8
 	tildeAt    = 9
 	wordsAt    = 11
-	cleanEnd   = 51
-	fouledEnd  = 60
+	cleanEnd   = 52
+	fouledEnd  = 61
 	bodyWidth  = 80
 	noteColumn = 38 // of the notes beside the heights of a vessel
 )
@@ -121,7 +121,7 @@ func (p *page) rowLines(q *part, r row, losses bool) []line {
 	z, known := p.value(last.ID(), "height", working.Always, "")
 	room := bodyWidth - wordsAt - 12
 	if losses {
-		room = cleanEnd - 7 - wordsAt
+		room = cleanEnd - wordsAt - 1 - max(4, width(lossShown(clean, p.in)))
 	}
 	text := wrap(strings.Join(words, ", "), room)
 	out := []line{p.levelLine(level{z: z, known: known, words: text[0]})}
@@ -156,6 +156,9 @@ func (p *page) vesselLevels(q *part) []line {
 	})
 	out := []line{plain("  height")}
 	for _, v := range rows {
+		if width(v.note) > 0 {
+			v.words = clip(safe(v.words), noteColumn-wordsAt-1)
+		}
 		l := p.levelLine(v)
 		flags := q.flagsAt(v.pointers...)
 		notes := wrap(v.note, bodyWidth-noteColumn-8)

@@ -1,10 +1,10 @@
 package report
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
-	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 	"dryfit/internal/system"
 )
@@ -50,12 +50,22 @@ func (p *page) note(f *review.Finding, wide int) []line {
 		}
 		add(label, text, noInk)
 	}
+	first, again := p.explained[c]
+	if again {
+		add("Source", "as at "+flag(first), referenceInk)
+	}
 	for k, s := range c.Sources {
+		if again {
+			break
+		}
 		label := "Source"
 		if k > 0 {
 			label = ""
 		}
 		add(label, sourceWords(s), referenceInk)
+	}
+	if !again {
+		p.explained[c] = f.Number
 	}
 	if c.Safety && c.Caution != "" {
 		out = append(out, line{{text: " "}}.add(cautionFlag+" CAUTION", cautionInk))
@@ -96,17 +106,17 @@ func (p *page) besideWords(f *review.Finding) string {
 }
 
 func sourceWords(s review.Source) string {
-	if s.Text == "" || strings.HasPrefix(s.Text, s.Grade) {
-		return s.Text + strings.Repeat(s.Grade, b2i(s.Text == ""))
+	text := withoutGrade(s)
+	if text == "" {
+		return s.Grade
 	}
-	return s.Grade + ": " + s.Text
+	return s.Grade + ": " + text
 }
 
-func b2i(yes bool) int {
-	if yes {
-		return 1
-	}
-	return 0
+// withoutGrade is the text of a source without the words that only repeat its grade.
+func withoutGrade(s review.Source) string {
+	text := strings.TrimSuffix(strings.TrimRight(s.Text, ". "), s.Grade+", no source")
+	return strings.TrimRight(text, ";:, ")
 }
 
 func (p *page) placeWords(at system.Place) string {
@@ -122,14 +132,43 @@ func (p *page) missingWords(missing string) string {
 	if !strings.HasPrefix(missing, "/") {
 		return missing
 	}
-	parts := strings.Split(strings.TrimPrefix(missing, "/"), "/")
-	key := parts[len(parts)-1]
-	where := strings.Join(parts[:len(parts)-1], "/")
+	key, where := p.missingKey(missing)
 	text := "`" + key + "`"
 	if where != "" {
 		text += " of " + where
 	}
 	return text + ". " + capital(howToFind(key))
+}
+
+// missingKey is the key that a pointer to a missing value names, and what it
+// belongs to. Of a range that is not there at all, that is the range.
+func (p *page) missingKey(pointer string) (key, where string) {
+	parts := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
+	last := len(parts) - 1
+	switch key = parts[last]; key {
+	case "low", "usual", "high":
+		above := "/" + strings.Join(parts[:last], "/")
+		if last > 0 && (p.System == nil || !p.System.Document.Has(above)) {
+			parts, last = parts[:last], last-1
+		}
+	}
+	key, parts = parts[last], parts[:last]
+	if len(parts) > 1 && slices.Contains([]string{"vessels", "lines", "pumps", "pipes"}, parts[0]) {
+		parts = parts[1:]
+	}
+	var words []string
+	for i, part := range parts {
+		n, err := strconv.Atoi(part)
+		switch {
+		case err == nil && i > 0 && parts[i-1] == "pieces":
+			words = append(words, "piece "+strconv.Itoa(n+1))
+		case err == nil:
+			words = append(words, "number "+strconv.Itoa(n+1))
+		case part != "pieces":
+			words = append(words, part)
+		}
+	}
+	return key, strings.Join(words, ", ")
 }
 
 // finding holds how to find what a key wants.
@@ -149,6 +188,11 @@ var finding = map[string]string{
 	"hardness":         "ask the seller of the rubber for its Shore A figure",
 	"standoff":         "measure from the floor up to the drain's open edge",
 	"weight_in_water":  "weigh the part while it hangs under water",
+	"lip_at":           "measure from the inner floor of the vessel up to the lip",
+	"crest_at":         "measure from the inner floor of the vessel up to the edge",
+	"at":               "measure from the inner floor of the vessel up to the centre of the hole or pipe end",
+	"inside":           "measure across the inside",
+	"height":           "measure from the inner floor up to the rim",
 	"stands_at":        "measure from the datum up to the inner floor, not to the top of the stand",
 	"class":            "read the print along the pipe",
 	"size":             "read the print along the pipe",
@@ -163,6 +207,3 @@ func howToFind(key string) string {
 	}
 	return "measure it or look it up, and write it there"
 }
-
-// limitOf is the kind of a quantity by the catalogue.
-func (p *page) kindOf(name string) quantity.Kind { return p.defined[name].Kind }

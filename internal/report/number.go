@@ -184,3 +184,11 @@ func rounded(x float64) float64 {
 	y, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 8, 64), 64)
 	return y
 }
+
+func roundedLimit(x *float64) *float64 {
+	if x == nil {
+		return nil
+	}
+	y := rounded(*x)
+	return &y
+}

@@ -23,25 +23,22 @@ type part struct {
 // page is one review being written.
 type page struct {
 	*review.Review
-	in       quantity.System
-	both     bool
-	shareEnd int
-	words    glossary
-	flags    map[*review.Judgement]*review.Finding
-	defined  map[string]working.Definition
+	in        quantity.System
+	both      bool
+	shareEnd  int
+	words     glossary
+	flags     map[*review.Judgement]*review.Finding
+	explained map[*review.Clause]int // the flag at which the sources of a clause stand
 }
 
 func newPage(r *review.Review, o Options) *page {
 	p := &page{
 		Review: r, in: o.Units, both: o.Both, shareEnd: shareEnd,
-		flags: map[*review.Judgement]*review.Finding{}, defined: map[string]working.Definition{},
+		flags: map[*review.Judgement]*review.Finding{}, explained: map[*review.Clause]int{},
 	}
 	for _, f := range r.Findings {
 		p.flags[f.Judgement] = f
 		p.shareEnd = min(p.shareEnd, shareEnd+1-len(strconv.Itoa(f.Number)))
-	}
-	for _, d := range r.Catalogue.Quantities {
-		p.defined[d.Name] = d
 	}
 	return p
 }

@@ -38,7 +38,10 @@ func kindWords(p *system.Piece, in quantity.System) string {
 		}
 		return "drain on the floor"
 	case p.Standpipe != nil:
-		return "standpipe, its crest above" + lengthWords(p, in)
+		if crest, known := p.From.Value(); known {
+			return "standpipe, crest at " + heightShown(crest, in)
+		}
+		return "standpipe"
 	case p.Run != nil:
 		return runWords(p, in)
 	case p.Bend != nil:
@@ -169,8 +172,8 @@ func hyphenless(word string) string { return strings.ReplaceAll(word, "-", " ") 
 
 // shortWords names a piece in a title: "bend 45 at 660".
 func shortWords(p *system.Piece, in quantity.System) string {
-	words := kindWords(p, in)
-	if z, known := p.From.Value(); known && !math.IsNaN(z) && p.Bend != nil {
+	words, _, _ := strings.Cut(kindWords(p, in), ",")
+	if z, known := p.From.Value(); known && !math.IsNaN(z) {
 		words += " at " + heightShown(z, in)
 	}
 	return words

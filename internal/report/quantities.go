@@ -18,17 +18,11 @@ func Quantities(w io.Writer, k working.Catalogue, o Options) error {
 			out = append(out, line{})
 		}
 		out = append(out, line{}.add(safe(d.Name), waterInk).add(", "+unitWords(d.Kind), noInk))
-		text := capital(d.Title)
-		if d.Of != "" {
-			text += ", of " + d.Of
-		}
-		out = append(out, paragraph(sentence(text), pageText, most)...)
+		out = append(out, paragraph(sentence(capital(ofWords(d.Title, d.Of))), pageText, most)...)
 		add := func(label, text string) {
 			out = append(out, labelled(label, sentence(text), pageText, pageInner, most, noInk)...)
 		}
-		if d.Formula != "" {
-			add("Formula", strings.TrimPrefix(formulaWords(d), "Worked out as: "))
-		}
+		add("Formula", strings.TrimPrefix(formulaWords(d), "Worked out as: "))
 		add("Holds for", d.Range)
 		source := d.Source
 		if d.Sure != "" && !strings.Contains(source, d.Sure) {
@@ -40,10 +34,7 @@ func Quantities(w io.Writer, k working.Catalogue, o Options) error {
 		out = append(out, line{}, line{}.add("FACTS", waterInk).add(", which are no numbers", noInk))
 	}
 	for _, f := range k.Facts {
-		text := capital(f.Title)
-		if f.Of != "" {
-			text += ", of " + f.Of
-		}
+		text := capital(ofWords(f.Title, f.Of))
 		if len(f.Words) > 0 {
 			text += ": " + series(f.Words, "or")
 		}
@@ -117,12 +108,20 @@ func seen(nodes []*working.Node, most int, in quantity.System) []line {
 	out := labelled(first.Address.Name, first.Title, pageText, pageText+26, most, noInk)
 	for i := 0; i < len(nodes); {
 		text := nodeText(nodes[i], in)
-		states := []string{stateShort(nodes[i].Address)}
 		k := i + 1
-		for ; k < len(nodes) && nodeText(nodes[k], in) == text; k++ {
-			states = append(states, stateShort(nodes[k].Address))
+		for k < len(nodes) && nodeText(nodes[k], in) == text {
+			k++
 		}
-		out = append(out, labelled(strings.Join(states, ", "), text, pageText+4, pageText+26, most, noInk)...)
+		for _, l := range paragraph(statesShort(nodes[i:k]), pageText+4, most) {
+			out = append(out, l)
+		}
+		last := len(out) - 1
+		value := paragraph(text, pageText+26, most)
+		if len(value) > 0 && out[last].width() < pageText+26 {
+			out[last] = append(out[last].at(pageText+26), value[0][1:]...)
+			value = value[1:]
+		}
+		out = append(out, value...)
 		i = k
 	}
 	if first.Formula != "" && len(first.Inputs) > 0 {
@@ -131,11 +130,25 @@ func seen(nodes []*working.Node, most int, in quantity.System) []line {
 	return out
 }
 
-func stateShort(a working.Address) string {
-	if a.Water == "" {
-		return a.Case
+// statesShort names the states of some nodes; a case at every temperature by its name alone.
+func statesShort(nodes []*working.Node) string {
+	var cases []string
+	waters := map[string][]string{}
+	for _, n := range nodes {
+		a := n.Address
+		if _, there := waters[a.Case]; !there {
+			cases, waters[a.Case] = append(cases, a.Case), nil
+		}
+		if a.Water != "" {
+			waters[a.Case] = append(waters[a.Case], a.Water)
+		}
 	}
-	return a.Case + "/" + a.Water
+	for i, c := range cases {
+		if n := len(waters[c]); n > 0 && n < len(working.Waters) {
+			cases[i] = c + " " + strings.Join(waters[c], " and ")
+		}
+	}
+	return strings.Join(cases, ", ")
 }
 
 func nodeText(n *working.Node, in quantity.System) string {

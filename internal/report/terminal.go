@@ -31,26 +31,20 @@ func Terminal(w io.Writer, r *review.Review, o Options) error {
 	lines := p.title(o.Named)
 	head := lines
 	for _, q := range p.parts() {
-		body := p.body(q, o.Width)
 		lines = append(lines, line{}, line{})
-		if len(head) > 0 { // what the head of the page names is explained with the first part
-			body = p.explained(body, head)
-			head = nil
-		} else {
-			body = p.explained(body, nil)
-		}
-		lines = append(lines, p.withNotes(body, q, o.Width)...)
+		lines = append(lines, p.part(q, head, o.Width)...)
+		head = nil // what it names is explained with the first part
 	}
 	closing := p.closing()
 	lines = append(lines, line{}, line{})
 	lines = append(lines, closing...)
+	if words := p.words.explain(closing); words != "" {
+		lines = append(append(lines, line{}), labelled("Words", words, noteText, noteInner, bodyWidth, noInk)...)
+	}
 	for _, section := range [][]line{p.assumed(), p.notLooked(), p.silent()} {
 		if len(section) > 0 {
 			lines = append(append(lines, line{}), section...)
 		}
-	}
-	if words := p.words.explain(closing); words != "" {
-		lines = append(append(lines, line{}), labelled("Words", words, noteText, noteInner, bodyWidth, noInk)...)
 	}
 	most := bodyWidth
 	if o.Width >= wideFrom {
@@ -60,7 +54,7 @@ func Terminal(w io.Writer, r *review.Review, o Options) error {
 }
 
 // body is what a part is and what was worked out for it.
-func (p *page) body(q *part, _ int) []line {
+func (p *page) body(q *part) []line {
 	out := p.partHead(q)
 	add := func(block []line) {
 		if len(block) > 0 {
@@ -77,30 +71,32 @@ func (p *page) body(q *part, _ int) []line {
 	return out
 }
 
-// explained adds the meaning of the terms that show for the first time.
-func (p *page) explained(body, head []line) []line {
-	words := p.words.explain(append(append([]line{}, head...), body...))
-	if words == "" {
-		return body
-	}
-	body = append(body, line{})
-	return append(body, labelled("Words", words, noteText, noteInner, bodyWidth, noInk)...)
-}
-
-// withNotes puts the notes of a part under it or, where there is room, beside it.
-func (p *page) withNotes(body []line, q *part, columns int) []line {
-	if columns < wideFrom {
-		for _, f := range q.findings {
-			body = append(append(body, line{}), p.note(f, bodyWidth)...)
-		}
-		return body
+// part is a part with its notes, under it or, where there is room, beside it.
+// The terms that show for the first time are explained at the end of its body.
+func (p *page) part(q *part, head []line, columns int) []line {
+	wide := columns >= wideFrom
+	to := bodyWidth
+	if wide {
+		to = min(columns-bodyWidth-gutter, mostNote)
 	}
 	var notes []line
 	for k, f := range q.findings {
 		if k > 0 {
 			notes = append(notes, line{})
 		}
-		notes = append(notes, p.note(f, min(columns-bodyWidth-gutter, mostNote))...)
+		notes = append(notes, p.note(f, to)...)
 	}
-	return beside(body, notes, bodyWidth+gutter)
+	body := p.body(q)
+	all := append(append(append([]line{}, head...), body...), notes...)
+	if words := p.words.explain(all); words != "" {
+		body = append(body, line{})
+		body = append(body, labelled("Words", words, noteText, noteInner, bodyWidth, noInk)...)
+	}
+	switch {
+	case wide:
+		return beside(body, notes, bodyWidth+gutter)
+	case len(notes) > 0:
+		return append(append(body, line{}), notes...)
+	}
+	return body
 }

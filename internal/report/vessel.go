@@ -45,6 +45,9 @@ func (p *page) vesselRows(v *system.Vessel) []level {
 	return append(rows, level{z: z, known: known, words: "floor", pointers: []string{v.StandsAt.Pointer()}})
 }
 
+// sameLevel is how near two levels lie, in metres, to be shown as one.
+const sameLevel = 0.0015
+
 // surfaces is the levels of the water: running, fouled where that differs, and stopped where it is worked out.
 func (p *page) surfaces(v *system.Vessel, floor float64, stands bool) []level {
 	var rows []level
@@ -63,7 +66,7 @@ func (p *page) surfaces(v *system.Vessel, floor float64, stands bool) []level {
 	if running {
 		rows = append(rows, level{z: clean, known: true, surface: true, words: "water, pump running", note: note(clean)})
 	}
-	if fouled, known := p.usual(v.ID, "water_level", working.RunWorst); known && heightShown(fouled, p.in) != heightShown(clean, p.in) {
+	if fouled, known := p.usual(v.ID, "water_level", working.RunWorst); known && (!running || math.Abs(fouled-clean) >= sameLevel) {
 		rows = append(rows, level{z: fouled, known: true, surface: true, words: "water, running fouled", note: note(fouled)})
 	}
 	for _, water := range []string{"", "usual"} {
@@ -107,7 +110,7 @@ func (p *page) ends(v *system.Vessel, floor float64, stands bool) []level {
 		switch {
 		case first.FloorDrain != nil:
 			off, given := first.FloorDrain.Standoff.SI()
-			row.z, row.known, row.words = floor+off, stands && given, "drain opening of "+l.ID
+			row.z, row.known, row.words = floor+off, stands && given, "drain opening"
 			row.note = heightShown(off, p.in) + " above the floor"
 		case first.Standpipe != nil:
 			row.z, row.known = first.From.Value()

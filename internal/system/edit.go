@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sort"
 	"strconv"
+	"strings"
 )
 
 // Op says what an edit does at its pointer.
@@ -191,6 +192,7 @@ func made(v any, at Place, depth int) (*node, bool) {
 	switch v := v.(type) {
 	case string:
 		n.form, n.text = text, v
+		return n, !strings.ContainsFunc(v, control) && len(v) <= mostLetters
 	case bool:
 		n.form, n.on, n.text = boolean, v, strconv.FormatBool(v)
 	case int:

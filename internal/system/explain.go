@@ -17,13 +17,13 @@ type explainer struct {
 }
 
 // explain walks down to the errors that have no cause below them. Unknown keys
-// come first, so that a misspelt key is not also called missing.
+// come first, so that a misspelt key is not also called missing; missing keys come last.
 func (e *explainer) explain(err *jsonschema.ValidationError) {
 	leaves := e.leaves(err, nil)
-	for _, late := range []bool{false, true} {
+	turn := map[string]int{"additionalProperties": -1, "unevaluatedProperties": -1, "required": 1, "minProperties": 1}
+	for now := -1; now <= 1; now++ {
 		for _, leaf := range leaves {
-			_, keyword := e.book.rule(leaf.AbsoluteKeywordLocation)
-			if (keyword == "required" || keyword == "minProperties") == late {
+			if _, keyword := e.book.rule(leaf.AbsoluteKeywordLocation); turn[keyword] == now {
 				e.one(leaf)
 			}
 		}
@@ -46,7 +46,10 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 	rule, _ := part.(map[string]any)
 	pointer := unescaped(leaf.InstanceLocation)
 	n := e.doc.at(pointer)
-	if strings.Contains(leaf.AbsoluteKeywordLocation, "/propertyNames") {
+	if e.ps.broken[pointer] && n.scalar() {
+		return // said already
+	}
+	if strings.Contains(leaf.KeywordLocation, "/propertyNames") {
 		e.name(pointer, rule)
 		return
 	}
@@ -125,6 +128,9 @@ func (e *explainer) unknown(holder string, rule map[string]any) {
 		if slices.Contains(allowed, k.name) || e.ps.full() {
 			continue
 		}
+		if e.comma(holder, n, i) {
+			continue
+		}
 		write := "the keys here are " + listed(allowed)
 		free := without(allowed, n)
 		near := nearest(k.name, free)
@@ -141,6 +147,21 @@ func (e *explainer) unknown(holder string, rule map[string]any) {
 		at := Place{e.doc.File, n.keys[i].line, n.keys[i].column}
 		e.ps.addAt(at, child(holder, k.name), "the key "+quoted(k.name), write)
 	}
+}
+
+// comma sees a decimal comma inside braces, {hole: 63,5 mm}, which makes a key of its second half.
+func (e *explainer) comma(holder string, n *node, i int) bool {
+	if i == 0 || n.items[i].form != null || n.items[i-1].form != number {
+		return false
+	}
+	second := n.keys[i].name
+	if second[:min(1, len(second))] < "0" || second[:1] > "9" {
+		return false
+	}
+	first := n.items[i-1].text
+	e.ps.broken[child(holder, second)] = true
+	e.ps.add(child(holder, n.keys[i-1].name), quoted(first+","+second)+": the number has a decimal comma", "write "+first+"."+second)
+	return true
 }
 
 // alsoCalled are words of the trade for which the notation has another.
@@ -192,7 +213,11 @@ func (e *explainer) required(pointer string, n *node, rule map[string]any) {
 // name explains a name that the author chose and that has not the form of one.
 func (e *explainer) name(pointer string, rule map[string]any) {
 	parent, name, _ := cutLast(pointer)
-	e.ps.addAt(e.doc.key(parent, name), pointer, "the name "+quoted(name), e.form(rule))
+	write := e.form(rule)
+	if format, ok := rule["format"].(string); ok {
+		_, write = misfit(format, name)
+	}
+	e.ps.addAt(e.doc.key(parent, name), pointer, "the name "+quoted(name), write)
 }
 
 // form says what text must look like, in the words of the schema.

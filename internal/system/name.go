@@ -13,6 +13,8 @@ func (p *Piece) name() string {
 	switch {
 	case p.Through != nil && p.Through.FloorOf.given:
 		return "the floor of " + quoted(p.Through.FloorOf.text)
+	case p.Through != nil && p.Through.LidOf.given:
+		return "the lid of " + quoted(p.Through.LidOf.text) + height
 	case p.Through != nil:
 		return "the hole in " + quoted(p.Through.WallOf.text) + height
 	case p.Over != nil:

@@ -81,8 +81,16 @@ func (r referrer) dangling(pointer, name, sort string, candidates []string) {
 		return
 	}
 	write := "there is no " + sort + " to name: add one first"
-	if near := nearest(name, candidates); near != "" {
+	near := nearest(name, candidates)
+	for _, sort := range []string{"vessels", "pipes", "pumps", "lines", "stands", "appliances", "modes"} {
+		if fold(near) == fold(name) && r.ps.broken[child("/"+sort, near)] {
+			return // the name itself is what is wrong
+		}
+	}
+	if near != "" {
 		write = "the nearest " + sort + " is " + quoted(near)
+	} else if len(candidates) == 1 {
+		write = "the only " + sort + " is " + quoted(candidates[0])
 	} else if len(candidates) > 0 {
 		write = "write one of " + listed(candidates)
 	}

@@ -40,7 +40,7 @@ func (f fitter) within(n Number, v *Vessel, what string) {
 	case !n.given:
 	case n.si < 0:
 		f.say(n, what+" at "+quoted(n.text)+", under the floor of "+quoted(v.ID), "heights in a vessel go up from its inner floor: write 0 mm or more")
-	case height.given && n.si > height.si:
+	case height.given && height.si > 0 && n.si > height.si:
 		f.say(n, what+" at "+quoted(n.text)+", above the rim of "+quoted(v.ID), "write at most "+height.text+", its height")
 	}
 }
@@ -170,7 +170,7 @@ func (f fitter) hole(p *Piece) {
 		f.within(t.At, t.Vessel, "a hole")
 		height := t.Vessel.Form.Height
 		half := t.Hole.si / 2
-		if t.At.given && t.Hole.given && half > 0 && t.At.si >= 0 && (!height.given || t.At.si <= height.si) {
+		if t.At.given && t.Hole.given && half > 0 && t.At.si >= 0 && (!height.given || t.At.si <= height.si && height.si > 0) {
 			if t.At.si < half {
 				f.say(t.At, fmt.Sprintf("a hole that reaches %s under the floor of %s", millimetres(half-t.At.si), quoted(t.Vessel.ID)),
 					"write at least "+millimetres(half))
@@ -181,6 +181,6 @@ func (f fitter) hole(p *Piece) {
 		}
 	}
 	if t.Seal == "seal" && t.Hole.given && t.Hole.si > 0 && p.Pipe != nil && p.Pipe.Outside > t.Hole.si {
-		f.say(t.Hole, "a hole of "+quoted(t.Hole.text), fmt.Sprintf("the pipe is %.1f mm outside: the hole for it and its seal is larger", p.Pipe.Outside*1000))
+		f.say(t.Hole, "a hole of "+quoted(t.Hole.text), fmt.Sprintf("the pipe is %.2f mm outside: the hole for it and its seal is larger", p.Pipe.Outside*1000))
 	}
 }

@@ -131,10 +131,11 @@ func (w *walker) turns(l *Line) {
 			bends = append(bends, turn)
 		}
 		e, ok := p.elevation()
+		if w.ps.broken[p.Pointer] || !ok && (p.Run != nil || p.Through != nil) {
+			before, free = nil, true // its own direction is not known
+			continue
+		}
 		if !ok {
-			if p.Run != nil || p.Through != nil {
-				free = true // its own direction is not known
-			}
 			continue
 		}
 		if before != nil && !free {
@@ -164,8 +165,11 @@ func (w *walker) turn(before, after *Piece, bends []float64, e2 float64) {
 			"put a bend, tee or hose before it that turns "+span)
 		return
 	}
-	w.ps.add(after.Pointer, fmt.Sprintf("bends of %s together, from %s to %s", degrees(sum), heading(e1), heading(e2)),
-		"this takes a turn of "+span)
+	write := "this takes a turn of " + span
+	if most < turnSlack {
+		write = "take out what turns: the pipe goes straight on here"
+	}
+	w.ps.add(after.Pointer, fmt.Sprintf("bends of %s together, from %s to %s", degrees(sum), heading(e1), heading(e2)), write)
 }
 
 func degrees(rad float64) string { return fmt.Sprintf("%.0f deg", rad*180/math.Pi) }

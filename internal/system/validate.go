@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"net/url"
+	"regexp"
 	"strings"
 	"sync"
 	"time"
@@ -37,11 +38,14 @@ func Compile(data []byte) (*Rules, error) {
 	for _, kind := range quantity.Kinds() {
 		c.Formats[string(kind)] = isFormat(string(kind))
 	}
-	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date"} {
+	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date", "id"} {
 		c.Formats[name] = isFormat(name)
 	}
 	book := &Rules{}
 	if err := json.Unmarshal(data, &book.text); err != nil {
+		return nil, err
+	}
+	if err := known(book.text, c.Formats); err != nil {
 		return nil, err
 	}
 	const here = "dryfit:///schema.json"
@@ -52,6 +56,28 @@ func Compile(data []byte) (*Rules, error) {
 	book.schema, err = c.Compile(here)
 	return book, err
 }
+
+// known refuses a format that nothing checks: the validator would pass over it in silence.
+func known(part any, formats map[string]func(any) bool) error {
+	var errs []error
+	switch p := part.(type) {
+	case map[string]any:
+		if name, ok := p["format"].(string); ok && formats[name] == nil {
+			errs = append(errs, fmt.Errorf("the schema uses the format %q, which nothing checks", name))
+		}
+		for _, below := range p {
+			errs = append(errs, known(below, formats))
+		}
+	case []any:
+		for _, below := range p {
+			errs = append(errs, known(below, formats))
+		}
+	}
+	return errors.Join(errs...)
+}
+
+// identifier is the form of a name that the author chooses.
+var identifier = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
 func isFormat(name string) func(any) bool {
 	return func(v any) bool {
@@ -67,7 +93,13 @@ func isFormat(name string) func(any) bool {
 // misfit says what is wrong with text of a format and what to write instead;
 // nothing when it is good. A format `KIND-or-WORD` is a quantity or the word.
 func misfit(format, s string) (problem, write string) {
-	if format == "date" {
+	switch format {
+	case "id":
+		if !identifier.MatchString(s) || len(s) > 40 {
+			return "not the form of a name", "use small letters, digits and single hyphens, a letter first, as in `waste-40`"
+		}
+		return "", ""
+	case "date":
 		if _, err := time.Parse(time.DateOnly, s); err != nil {
 			return "not a day of the calendar", "write year, month and day, as in `2026-03-14`"
 		}

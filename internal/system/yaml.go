@@ -78,7 +78,7 @@ func readable(data []byte, ps *problems) bool {
 }
 
 func control(r rune) bool {
-	return r < ' ' && r != '\t' && r != '\n' && r != '\r' || r >= 0x7f && r <= 0x9f && r != 0x85 || r == 0xfffe || r == 0xffff
+	return r < ' ' && r != '\t' && r != '\n' && r != '\r' || r >= 0x7f && r <= 0x9f || r == 0xfffe || r == 0xffff
 }
 
 // errSecond is given for a stream of several documents.
@@ -118,14 +118,18 @@ func syntax(err error, data []byte, ps *problems) {
 	}
 	at.Line, at.Column = max(at.Line, 1), max(at.Column, 1)
 	found, write := "a line that is not YAML: "+e.Message, "look at this line and the one above for a missing colon, quote, bracket or blank"
+	if rest := fromPlace(data, at); len(rest) > 0 && rest[0] == '\t' {
+		ps.addAt(at, "", "a tab", "indent with blanks")
+		return
+	}
 	for _, known := range [][3]string{
 		{"a second document", "a second document", "keep one loop in one file: take out the line `---` and what follows"},
 		{"exceeded max depth", "values nested too deep", fmt.Sprintf("nest at most %d deep", mostDepth)},
-		{"cannot start any token", "a character that cannot stand here", "indent with blanks, not tabs, and put text that starts with a sign in quotes"},
+		{"cannot start any token", "a character that cannot stand here", "put text that starts with a sign in quotes"},
 		{"mapping values are not allowed", "a colon inside a value", "put the value in quotes, or start a new line"},
 		{"did not find expected ',' or", "a bracket that is not closed", "close it, and put commas between the values"},
 		{"unexpected end of stream", "a quote that is not closed", "close the quote"},
-		{"unknown anchor", e.Message, "write the values out here"},
+		{"unknown anchor", "an alias without its anchor", "write the values out here"},
 		{"could not find expected ':'", "a key without its colon", "write `key: value`, and indent what belongs together alike"},
 		{"did not find expected key", "a line that is indented differently", "indent the keys of one mapping alike"},
 		{"did not find expected '-' indicator", "a line that is indented differently", "indent the elements of one list alike"},
@@ -139,6 +143,16 @@ func syntax(err error, data []byte, ps *problems) {
 		at.Line, at.Column = secondDocument(data)
 	}
 	ps.addAt(at, "", found, write)
+}
+
+// fromPlace is the text from a place to the end of its line.
+func fromPlace(data []byte, at Place) []byte {
+	lines := bytes.SplitN(data, []byte("\n"), at.Line+1)
+	if at.Line > len(lines) {
+		return nil
+	}
+	runes := []rune(string(lines[at.Line-1]))
+	return []byte(string(runes[min(at.Column-1, len(runes)):]))
 }
 
 var documentMark = regexp.MustCompile(`(?m)^(---|\.\.\.)(\s|$)`)

@@ -18,26 +18,20 @@ always := ["always"]
 
 # The worst value of a subject in the cases, held against {"least": x}, {"most": y} or both.
 # A value at its limit is met. One value outside is enough for "not met", whatever else is missing.
-held(subject, column, cases, limit) := _joined(
-	{
-		"subject": subject,
-		"quantity": column.name,
-		"limit": limit,
-		"at": object.get(column.of, [subject, "at"], ""),
-	},
-	_compared(_values(subject, column, cases), _gaps(subject, column, cases), limit),
-)
+held(subject, column, cases, limit) := _joined([
+	{"subject": subject, "quantity": column.name, "limit": limit, "at": object.get(entry, "at", "")},
+	_compared(_values(entry, cases), _gaps(entry, cases), limit),
+]) if {
+	entry := object.get(column.of, subject, {})
+}
 
 # The word that a fact has, held against the words wanted.
-asked(subject, column, wanted) := _joined(
-	{
-		"subject": subject,
-		"fact": column.name,
-		"wanted": wanted,
-		"at": object.get(column.of, [subject, "at"], ""),
-	},
-	_answered(object.get(column.of, subject, {}), wanted),
-)
+asked(subject, column, wanted) := _joined([
+	{"subject": subject, "fact": column.name, "wanted": wanted, "at": object.get(entry, "at", "")},
+	_answered(entry, wanted),
+]) if {
+	entry := object.get(column.of, subject, {})
+}
 
 # "Or": the first that is met, else the first that is undetermined, else the first that is not met.
 any_of(judgements) := _first(judgements, ["met", "undetermined", "not met", "does not apply"])
@@ -48,7 +42,7 @@ all_of(judgements) := judgement if {
 	judgement := _first(judgements, ["not met"])
 }
 
-else := _joined(object.remove(judgement, ["missing"]), {"missing": gaps}) if {
+else := _joined([object.remove(judgement, ["missing"]), {"missing": gaps}]) if {
 	judgement := _first(judgements, ["undetermined"])
 	gaps := {gap | some other in judgements; some gap in other.missing}
 }
@@ -60,7 +54,7 @@ else := judgement if {
 else := _first(judgements, ["met", "does not apply"])
 
 # A judgement that does not apply where the excuse is met: then the excuse says why.
-excused(judgement, excuse) := _joined(object.remove(excuse, ["verdict"]), {"verdict": "does not apply"}) if {
+excused(judgement, excuse) := _joined([object.remove(excuse, ["verdict"]), {"verdict": "does not apply"}]) if {
 	excuse.verdict == "met"
 }
 
@@ -69,32 +63,26 @@ else := judgement
 # A judgement with the larger thing that its subject is part of, if there is one.
 on(judgement, whole) := judgement if whole == ""
 
-else := _joined(judgement, {"on": whole})
+else := _joined([judgement, {"on": whole}])
 
 # What the relation gives for a part: the line of a piece. Empty if it gives nothing.
 whole(relation, part) := object.get(relation, [part, 0], "")
 
-_compared(values, gaps, limit) := _joined(worst, {"verdict": "not met"}) if {
+_compared(values, gaps, limit) := _joined([worst, {"verdict": "not met"}]) if {
 	worst := _worst(values, limit)
 	_outside(worst.value, limit)
 }
 
-else := _joined(worst, {"verdict": "met"}) if {
+else := _joined([worst, {"verdict": "met"}]) if {
 	count(gaps) == 0
 	worst := _worst(values, limit)
 }
 
 else := {"verdict": "undetermined", "missing": gaps}
 
-_values(subject, column, cases) := [value |
-	some name in cases
-	some value in column.of[subject]["in"][name]
-]
+_values(entry, cases) := [value | some name in cases; some value in entry["in"][name]]
 
-_gaps(subject, column, cases) := {gap |
-	some name in cases
-	some gap in _gaps_in(object.get(column.of, subject, {}), name)
-}
+_gaps(entry, cases) := {gap | some name in cases; some gap in _gaps_in(entry, name)}
 
 # The gaps that the column names; where it has neither values nor gaps, the case itself.
 _gaps_in(entry, name) := gaps if {
@@ -126,4 +114,4 @@ _first(judgements, verdicts) := [judgement |
 	judgement.verdict == verdict
 ][0]
 
-_joined(a, b) := {key: value | some part in [a, b]; some key, value in part}
+_joined(parts) := {key: value | some part in parts; some key, value in part}

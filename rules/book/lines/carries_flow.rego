@@ -24,7 +24,8 @@
 #     - {solve: "/vessels/{to}/stands_at", to: 5 mm}
 #     - {replace: next_bore}
 #   example:
-#     - {at: /vessels/tank/form/cylinder/height, value: 745 mm}
+#     - {at: /pipes/thin, value: {standard: AS/NZS 1477, class: PN12, size: DN20}}
+#     - {at: /lines/solids-run/pipe, value: thin}
 package book.lines.carries_flow
 
 import data.vocab

@@ -23,7 +23,7 @@
 #     - {solve: "/vessels/{to}/stands_at", to: 5 mm}
 #     - {replace: next_bore}
 #   example:
-#     - {at: /vessels/tank/form/cylinder/height, value: 765 mm}
+#     - {at: /lines/solids-run/pipe, value: riser-25}
 package book.lines.throttle_reserve
 
 import data.vocab

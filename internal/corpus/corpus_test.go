@@ -1,0 +1,275 @@
+package corpus_test
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	"dryfit/internal/corpus"
+	"dryfit/internal/quantity"
+	"dryfit/internal/report"
+	"dryfit/internal/review"
+	"dryfit/internal/system"
+)
+
+const systems = "../../testdata/systems/"
+
+var reviewer = sync.OnceValues(corpus.NewReviewer)
+
+// reviewed takes one file of testdata/systems all the way.
+func reviewed(t testing.TB, name string) *review.Review {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(systems, name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	o := outcome(t, name, data)
+	if o.Review == nil {
+		t.Fatalf("%s is not read: %v", name, o.Problems)
+	}
+	return o.Review
+}
+
+func outcome(t testing.TB, name string, data []byte) corpus.Outcome {
+	t.Helper()
+	r, err := reviewer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	o, err := r.Review(context.Background(), name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o
+}
+
+// edited reviews a system with some edits made to it.
+func edited(t testing.TB, s *system.System, edits ...system.Edit) *review.Review {
+	t.Helper()
+	data, problems := s.Document.WithEdits(edits...)
+	if len(problems) > 0 {
+		t.Fatalf("the edits cannot be made: %v", problems)
+	}
+	o := outcome(t, s.Document.File, data)
+	if o.Review == nil {
+		t.Fatalf("the edited file is not read: %v\n%s", o.Problems, data)
+	}
+	return o.Review
+}
+
+func TestTheDemoHasNothingToAct(t *testing.T) {
+	r := reviewed(t, "quarry-road.yaml")
+	if r.ExitStatus(review.Should) != review.NothingToAct || len(r.Findings) != 0 {
+		t.Errorf("status %d with %d findings", r.ExitStatus(review.Should), len(r.Findings))
+	}
+}
+
+// The twin has one fault below each comment "fault CLAUSE", and nothing else that is open.
+func TestEveryPlantedFaultIsFoundWhereItStands(t *testing.T) {
+	const name = "quarry-road-as-found.yaml"
+	r := reviewed(t, name)
+	data, err := os.ReadFile(filepath.Join(systems, name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	planted := map[int]string{}
+	for i, line := range strings.Split(string(data), "\n") {
+		if rest, ok := strings.CutPrefix(strings.TrimSpace(line), "# fault "); ok {
+			clause, _, _ := strings.Cut(rest, ":")
+			planted[i+2] = clause
+		}
+	}
+	if len(planted) < 6 || r.ExitStatus(review.Shall) != review.Act {
+		t.Fatalf("%d faults are planted and the status is %d", len(planted), r.ExitStatus(review.Shall))
+	}
+	for _, f := range r.Findings {
+		if planted[f.Place.Line] != f.Clause.ID {
+			t.Errorf("%s is found at line %d, where %q is planted", f.Clause.ID, f.Place.Line, planted[f.Place.Line])
+		}
+		delete(planted, f.Place.Line)
+		if _, share := f.OfLimit(); !share && f.Node == nil {
+			t.Errorf("%s has no number", f.Clause.ID)
+		}
+		if len(f.Remedies) == 0 {
+			t.Errorf("%s at line %d has no remedy", f.Clause.ID, f.Place.Line)
+		}
+	}
+	for line, clause := range planted {
+		t.Errorf("%s at line %d is not found", clause, line)
+	}
+}
+
+// Clauses whose example breaks another one too, with the reason.
+var alsoFlips = map[string]map[string]string{
+	"carries_flow": {"throttle_reserve": "what cannot carry its flow cannot carry one and a half times as much"},
+}
+
+// The example of a clause breaks this clause alone, at the edited place, and the
+// first remedy in the JSON output clears it.
+func TestExamplesBreakTheirOwnClauseAndNoOther(t *testing.T) {
+	r, err := reviewer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	sound := reviewed(t, "quarry-road.yaml")
+	for _, clause := range r.Book().Clauses() {
+		t.Run(clause.ID, func(t *testing.T) {
+			if len(clause.Example) == 0 {
+				t.Fatal("the clause has no example")
+			}
+			var edits []system.Edit
+			lines := map[int]bool{}
+			for _, change := range clause.Example {
+				edits = append(edits, system.Edit{Op: system.Set, Pointer: change.Pointer, Value: change.Value})
+				lines[sound.System.Document.Place(change.Pointer).Line] = true
+			}
+			broken, problems := sound.System.Edited(edits...)
+			if len(problems) > 0 {
+				t.Fatalf("the example is no system file: %v", problems)
+			}
+			bad := edited(t, sound.System, edits...)
+			found := false
+			for _, f := range bad.Findings {
+				if f.Clause.ID != clause.ID {
+					if alsoFlips[clause.ID][f.Clause.ID] == "" {
+						t.Errorf("it also breaks %s", f.Clause.ID)
+					}
+					continue
+				}
+				found = true
+				if line := broken.Document.Place(f.At).Line; !lines[line] {
+					t.Errorf("the finding stands at file line %d, and the edits do not", line)
+				}
+			}
+			if !found {
+				t.Fatal("its example does not break it")
+			}
+			better := edited(t, bad.System, remedyFromJSON(t, bad, clause.ID)...)
+			if before, after := count(bad, clause.ID), count(better, clause.ID); after >= before {
+				t.Errorf("with its remedy %d of %d findings are left", after, before)
+			}
+			for _, f := range better.Findings {
+				if f.Clause.Strength == review.Shall && count(bad, f.Clause.ID) < count(better, f.Clause.ID) {
+					t.Errorf("the remedy makes %s worse", f.Clause.ID)
+				}
+			}
+		})
+	}
+}
+
+func count(r *review.Review, clause string) int {
+	n := 0
+	for _, f := range r.Findings {
+		if f.Clause.ID == clause {
+			n++
+		}
+	}
+	return n
+}
+
+// remedyFromJSON takes the edits of the first remedy of a clause out of the JSON
+// output, as a program that reads it would.
+func remedyFromJSON(t *testing.T, r *review.Review, clause string) []system.Edit {
+	t.Helper()
+	var out bytes.Buffer
+	if err := report.JSON(&out, []report.Item{{File: r.File, Review: r}}, review.Shall, report.Options{Units: quantity.Metric}); err != nil {
+		t.Fatal(err)
+	}
+	var doc struct {
+		Files []struct {
+			Review struct {
+				Judgements []struct{ Clause string }
+				Findings   []struct {
+					Judgement int
+					Remedies  []struct {
+						Edits []struct {
+							Op, Pointer string
+							Value       any
+						}
+					}
+				}
+			}
+		}
+	}
+	if err := json.Unmarshal(out.Bytes(), &doc); err != nil {
+		t.Fatal(err)
+	}
+	ops := map[string]system.Op{"set": system.Set, "splice": system.Splice, "insert": system.Insert, "delete": system.Delete}
+	got := doc.Files[0].Review
+	for _, f := range got.Findings {
+		if got.Judgements[f.Judgement].Clause != clause || len(f.Remedies) == 0 {
+			continue
+		}
+		var edits []system.Edit
+		for _, e := range f.Remedies[0].Edits {
+			edits = append(edits, system.Edit{Op: ops[e.Op], Pointer: e.Pointer, Value: e.Value})
+		}
+		return edits
+	}
+	t.Fatalf("the JSON output has no remedy for %s", clause)
+	return nil
+}
+
+// Common practice, no source: a 200 L drum with a 150 mm well, its lip at half the
+// depth, about 1500 L/h by gravity through 50 mm pipe, two 45s, A4 fasteners. It is
+// accepted practice: no shall on lines, settler or materials may be open on it.
+func TestTheCommonDrumIsAccepted(t *testing.T) {
+	r := reviewed(t, "common-drum.yaml")
+	for _, f := range r.Findings {
+		if f.Clause.Strength == review.Shall {
+			t.Errorf("%s is %s: %v %v", f.Clause.ID, f.Verdict, f.Value.X, f.Missing)
+		}
+	}
+	judged := map[string]bool{}
+	for _, j := range r.Judgements {
+		judged[j.Clause.ID] = judged[j.Clause.ID] || j.Verdict == review.Met
+	}
+	for _, clause := range []string{"carries_flow", "sharp_bend", "well_depth", "wetted_fasteners", "drain_preload"} {
+		if !judged[clause] {
+			t.Errorf("%s is not met on it anywhere", clause)
+		}
+	}
+}
+
+func TestTenMistakesAreTenProblems(t *testing.T) {
+	data, err := os.ReadFile(filepath.Join(systems, "ten-mistakes.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if o := outcome(t, "ten-mistakes.yaml", data); len(o.Problems) != 10 || o.Review != nil {
+		t.Errorf("%d problems: %v", len(o.Problems), o.Problems)
+	}
+}
+
+func BenchmarkReview(b *testing.B) {
+	for _, name := range []string{"quarry-road.yaml", "quarry-road-as-found.yaml"} {
+		data, err := os.ReadFile(filepath.Join(systems, name))
+		if err != nil {
+			b.Fatal(err)
+		}
+		r, err := reviewer()
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				if o, err := r.Review(context.Background(), name, data); err != nil || o.Review == nil {
+					b.Fatal(err, o.Problems)
+				}
+			}
+		})
+	}
+}
+
+func BenchmarkLoadTheBook(b *testing.B) {
+	for b.Loop() {
+		if _, err := corpus.NewReviewer(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

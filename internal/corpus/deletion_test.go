@@ -1,0 +1,124 @@
+package corpus_test
+
+import (
+	"context"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	"dryfit/internal/review"
+	"dryfit/internal/survey"
+	"dryfit/internal/system"
+)
+
+// Deleting a value may turn a judgement from open to met where the value is what
+// makes the subject bad, and silence is sound. Each needs a reason.
+var soundToDelete = map[string]string{}
+
+// Whatever is deleted from a file, no judgement of a subject that is still there
+// may vanish, and none may turn from not met or undetermined to met: silence never helps.
+func TestSilenceNeverHelps(t *testing.T) {
+	files, err := filepath.Glob(systems + "*.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range files {
+		name := filepath.Base(file)
+		if name == "ten-mistakes.yaml" {
+			continue
+		}
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			whole := reviewed(t, name)
+			before := verdicts(whole.Judgements)
+			leaves := append(whole.System.Looked(), whole.System.NotLooked()...)
+			tried := 0
+			each(leaves, func(leaf system.Leaf) {
+				less, problems := whole.System.Edited(system.Edit{Op: system.Delete, Pointer: leaf.Pointer()})
+				if len(problems) > 0 {
+					return // the file is no longer valid, and says so
+				}
+				r, err := reviewer()
+				if err != nil {
+					t.Error(err)
+					return
+				}
+				judgements, err := r.Book().Judge(context.Background(), survey.Survey(less))
+				if err != nil {
+					t.Errorf("without %s: %v", leaf.Pointer(), err)
+					return
+				}
+				after := verdicts(judgements)
+				mutex.Lock()
+				defer mutex.Unlock()
+				tried++
+				for key, was := range before {
+					is, there := after[key]
+					switch {
+					case !there && stands(less, key.subject) && !renumbered(leaf.Pointer(), key.subject):
+						t.Errorf("without %s there is no judgement of %s on %s", leaf.Pointer(), key.clause, key.subject)
+					case there && is == review.Met && was != review.Met && soundToDelete[key.clause+" "+leaf.Pointer()] == "":
+						t.Errorf("without %s, %s on %s turns from %s to met", leaf.Pointer(), key.clause, key.subject, was)
+					}
+				}
+			})
+			if tried < 50 {
+				t.Errorf("only %d deletions left a valid file", tried)
+			}
+		})
+	}
+}
+
+var mutex sync.Mutex
+
+// each calls f for every leaf, two at a time.
+func each(leaves []system.Leaf, f func(system.Leaf)) {
+	var all sync.WaitGroup
+	slots := make(chan struct{}, 2)
+	for _, leaf := range leaves {
+		all.Add(1)
+		slots <- struct{}{}
+		go func() {
+			defer func() { <-slots; all.Done() }()
+			f(leaf)
+		}()
+	}
+	all.Wait()
+}
+
+type judged struct{ clause, subject string }
+
+func verdicts(judgements []*review.Judgement) map[judged]review.Verdict {
+	out := map[judged]review.Verdict{}
+	for _, j := range judgements {
+		out[judged{j.Clause.ID, j.Subject}] = j.Verdict
+	}
+	return out
+}
+
+// stands says whether a subject is still in the system.
+func stands(s *system.System, subject string) bool {
+	part, rest, _ := strings.Cut(subject, "/")
+	if part == "mains" {
+		return true
+	}
+	if v := s.Vessel(part); v != nil {
+		return rest == "" || (v.Well != nil && v.Well.Fixings != nil)
+	}
+	line := s.Line(part)
+	if line == nil {
+		return false
+	}
+	for _, p := range line.Pieces {
+		if rest == "" || p.ID() == subject {
+			return true
+		}
+	}
+	return false
+}
+
+// renumbered says whether deleting an element of a list gives the pieces behind it other numbers.
+func renumbered(pointer, subject string) bool {
+	return strings.Contains(subject, "/") && strings.Contains(pointer, "/pieces/") && !strings.Contains(pointer[strings.Index(pointer, "/pieces/")+8:], "/")
+}
