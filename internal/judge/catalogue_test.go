@@ -28,7 +28,7 @@ func catalogue() working.Catalogue {
 		Quantities: []working.Definition{
 			q("lip_depth_fraction", quantity.Fraction),
 			q("drain_offset_ratio", quantity.Fraction), q("cuff_force", quantity.Force), q("cuff_force_left", quantity.Force),
-			q("drain_uplift", quantity.Force), q("drain_tilt", quantity.Angle),
+			q("drain_tilt", quantity.Angle),
 			q("turn", quantity.Angle), q("bend_radius_ratio", quantity.Number),
 			q("bend_loss", quantity.Head), q("bend_loss_as_two_45", quantity.Head), q("bend_loss_as_sweep", quantity.Head),
 			q("flow_reserve", quantity.Number), q("capacity", quantity.Flow), q("flow", quantity.Flow),
@@ -112,10 +112,10 @@ func soundLoop() bench {
 	b.Put("running_gravity_lines", "solids-run")
 	b.number("solids-run", "flow_reserve", "run_worst/low", working.Exactly(4.28))
 	b.number("solids-run", "flow_reserve", "run_worst/high", working.Exactly(4.31))
-	b.Put("wetted_fixings", "settler/well")
-	b.word("settler/well", "fixing_wet_fit", "yes")
-	b.word("settler/well", "fixing_acid_fit", "yes")
-	b.number("settler/well", "chloride_share", "always", working.Within(0.12, 0.06, 0.12))
+	b.Put("wetted_fixings", "settler/well/fixings")
+	b.word("settler/well/fixings", "fixing_wet_fit", "yes")
+	b.word("settler/well/fixings", "fixing_acid_fit", "yes")
+	b.number("settler/well/fixings", "chloride_share", "always", working.Within(0.12, 0.06, 0.12))
 	b.Put("mains_supplies", "mains")
 	b.word("mains", "mains_power", "yes")
 	b.word("mains", "residual_current_fitted", "yes")

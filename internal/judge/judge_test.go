@@ -10,6 +10,9 @@ import (
 	"sync"
 	"testing"
 
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/topdown"
+
 	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 	"dryfit/internal/working"
@@ -252,5 +255,43 @@ func TestSixSignificantDigits(t *testing.T) {
 		if got := round(x); got != want {
 			t.Errorf("%v became %s, want %s", x, got, want)
 		}
+	}
+}
+
+// What goes in is what the schema says, held against it by the validator that the Rego engine has.
+func TestInputFitsItsSchema(t *testing.T) {
+	b := theBook(t)
+	l := soundLoop()
+	l.gap("settler", "lip_depth_fraction", "stopped", "/vessels/settler/well/lip_at")
+	l.Note(working.Fact{Subject: "shed", Name: "mains_power", At: "/mains", Missing: []string{"/pumps/main/supply"}})
+	schema, err := ast.InterfaceToValue(b.schema())
+	if err != nil {
+		t.Fatal(err)
+	}
+	fits := func(in ast.Value) bool {
+		query := topdown.NewQuery(ast.MustParseBody(`doc = input[0]; schema = input[1]; json.match_schema(doc, schema, [true, _])`)).
+			WithCompiler(ast.NewCompiler()).
+			WithStrictBuiltinErrors(true).
+			WithInput(ast.ArrayTerm(ast.NewTerm(in), ast.NewTerm(schema)))
+		got, err := query.Run(context.Background())
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(got) == 1
+	}
+	// Columns that no clause reads stay out of the input, and the schema types them all.
+	for _, q := range catalogue().Quantities {
+		b.reads.quantities[q.Name] = true
+	}
+	in, err := b.input(evidenceOf(l.Ledger))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !fits(in) {
+		t.Errorf("the input does not fit its schema")
+	}
+	in.(ast.Object).Insert(text("mood"), text("good"))
+	if fits(in) {
+		t.Error("the schema takes anything")
 	}
 }

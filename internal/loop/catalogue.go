@@ -39,7 +39,7 @@ var Quantities = []working.Definition{
 		Formula: "the greater of the flow asked and the flow the pump gives, all clean", Source: judgement, Sure: judgement},
 	{Name: "capacity", Title: "flow it can carry", Symbol: "Qc", Kind: quantity.Flow, Of: "each gravity line in which water runs",
 		Formula: "flow at which the water above stands 50 mm under its spill, valves as set", Source: culvert, Sure: "published"},
-	{Name: "flow_reserve", Title: "flow it can carry over the greatest flow", Symbol: "r", Kind: quantity.Number, Of: "each gravity line in which water runs",
+	{Name: "flow_reserve", Title: "reserve over the greatest flow", Symbol: "r", Kind: quantity.Number, Of: "each gravity line in which water runs",
 		Formula: "Qc/Qmax", Source: judgement, Sure: judgement},
 	{Name: "head_needed", Title: "head that the flow needs", Symbol: "hn", Kind: quantity.Head, Of: "each gravity line in which water runs",
 		Formula: "level asked for above - level or mouth below", Source: culvert, Sure: "published"},
@@ -51,9 +51,9 @@ var Quantities = []working.Definition{
 		Formula: "r/D", Source: geometry, Sure: "derived"},
 	{Name: "bend_loss", Title: "head lost in the bend", Symbol: "h", Kind: quantity.Head, Of: "each bend of more than 45 degrees in a gravity line in which water runs",
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
-	{Name: "bend_loss_as_two_45", Title: "head lost in two 45 degree bends two bores apart instead", Symbol: "h2", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+	{Name: "bend_loss_as_two_45", Title: "as two 45s two bores apart it would lose", Symbol: "h2", Kind: quantity.Head, Of: "each bend of a line in which water runs",
 		Formula: "(C K45 + K45 + f 2) V^2/2g", Source: darcy + "; Miller 1990, Internal Flow Systems, for bends close together", Sure: "published"},
-	{Name: "bend_loss_as_sweep", Title: "head lost in a sweep instead", Symbol: "hs", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+	{Name: "bend_loss_as_sweep", Title: "as a sweep it would lose", Symbol: "hs", Kind: quantity.Head, Of: "each bend of a line in which water runs",
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
 }
 

@@ -3,6 +3,7 @@ package remedy
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/review"
@@ -58,15 +59,20 @@ func twoFortyFives(r *review.Review, f *review.Finding, _ string) []proposal {
 	default:
 		return nil
 	}
-	edits := []system.Edit{}
+	edits, legs := []system.Edit{}, []string{}
 	for _, leg := range []*system.Piece{before, after} {
 		if e, ok := shorten(leg, side); ok {
 			edits = append(edits, e)
+			legs = append(legs, "the "+leg.Kind+" of "+leg.Run.Length.Text())
 		}
+	}
+	text := fmt.Sprintf("two bends of 45 degrees in place of this one, %.0f mm apart from centre to centre", side*math.Sqrt2*1000)
+	if len(legs) > 0 {
+		text += "; take " + mm(side) + " off " + strings.Join(legs, " and ")
 	}
 	edits = append(edits, system.Edit{Op: system.Splice, Pointer: p.Pointer, Value: []any{bend, between, bend}})
 	return []proposal{{
-		text:  fmt.Sprintf("two bends of 45 degrees in place of this one, %s apart from centre to centre; take %s off the pipe on each side of the corner", mm(side*math.Sqrt2), mm(side)),
+		text:  text,
 		edits: edits,
 	}}
 }

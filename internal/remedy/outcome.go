@@ -25,7 +25,7 @@ func outcome(f *review.Finding, judgements []*review.Judgement) string {
 	case tightest == nil:
 		return ""
 	case tightest.Fact:
-		return tightest.Title + ": " + tightest.Word
+		return tightest.Title + " is then " + tightest.Word
 	}
-	return tightest.Title + ": " + quantity.Format(tightest.Kind, tightest.Value.X, quantity.Metric)
+	return tightest.Title + " is then " + quantity.Format(tightest.Kind, tightest.Value.X, quantity.Metric)
 }

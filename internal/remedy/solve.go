@@ -3,7 +3,6 @@ package remedy
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"dryfit/internal/pipeflow"
 	"dryfit/internal/quantity"
@@ -55,7 +54,7 @@ func solve(r *review.Review, f *review.Finding, lever review.Lever) []proposal {
 		}
 		value := in(kind, rounded, was.Unit)
 		out = append(out, proposal{
-			text:  wording(r, pointer, kind, text, value, rounded-now, was.Unit),
+			text:  move(pointer, kind, text, value, rounded-now, was.Unit),
 			edits: []system.Edit{{Op: system.Set, Pointer: pointer, Value: value}},
 		})
 	}
@@ -150,17 +149,4 @@ func in(kind quantity.Kind, si float64, unit string) string {
 		return text
 	}
 	return text + " " + unit
-}
-
-// wording says what to do: which value, from what to what, and for heights up or down by how much.
-func wording(r *review.Review, pointer string, kind quantity.Kind, from, to string, change float64, unit string) string {
-	name := "`" + strings.TrimPrefix(pointer, "/") + "`"
-	if kind != quantity.Length {
-		return "change " + name + " from " + from + " to " + to
-	}
-	word := "raise "
-	if change < 0 {
-		word = "lower "
-	}
-	return word + name + " by " + in(kind, math.Abs(change), unit) + ", from " + from + " to " + to
 }

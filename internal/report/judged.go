@@ -205,7 +205,7 @@ func (p *page) entryLines(e entry, before *entry) []line {
 		out = p.numberLines(title, e, p.in, again)
 	}
 	if f := p.flags[e.judgement]; f != nil && e.judgement != nil {
-		out[0] = margin(out[0], line{}.add(flag(f.Number), verdictInk(f.Judgement)))
+		out[0] = margin(out[0], line{}.add(flagText(f.Number), verdictInk(f.Judgement)))
 	}
 	if p.both && (e.judgement == nil || !e.judgement.Fact && e.judgement.Verdict != review.Undetermined) {
 		if us := p.numberLines("", e, quantity.US, again); us[0].text() != p.numberLines("", e, p.in, again)[0].text() {

@@ -119,6 +119,9 @@ func (p *page) rowLines(q *part, r row, losses bool) []line {
 	}
 	last := r.pieces[len(r.pieces)-1]
 	z, known := p.value(last.ID(), "height", working.Always, "")
+	if !known {
+		z, known = last.To.Value()
+	}
 	room := bodyWidth - wordsAt - 12
 	if losses {
 		room = cleanEnd - wordsAt - 1 - max(4, width(lossShown(clean, p.in)))

@@ -18,7 +18,7 @@ const (
 // note explains a flag: the verdict, the clause in words, the remedy, the source.
 func (p *page) note(f *review.Finding, wide int) []line {
 	c, i := f.Clause, verdictInk(f.Judgement)
-	head := line{{text: " "}}.add(flag(f.Number), i).at(noteText).add(verdictWords(f.Judgement), i).add(": "+c.ID, noInk)
+	head := line{{text: " "}}.add(flagText(f.Number), i).at(noteText).add(verdictWords(f.Judgement), i).add(": "+c.ID, noInk)
 	out := []line{head}
 	if place := p.placeWords(f.Place); head.width()+1+width(place) <= wide {
 		out[0] = head.right(place, wide, referenceInk)
@@ -52,7 +52,7 @@ func (p *page) note(f *review.Finding, wide int) []line {
 	}
 	first, again := p.explained[c]
 	if again {
-		add("Source", "as at "+flag(first), referenceInk)
+		add("Source", "as at "+flagText(first), referenceInk)
 	}
 	for k, s := range c.Sources {
 		if again {

@@ -17,7 +17,7 @@ var siUnits = map[quantity.Kind]string{
 	quantity.TemperatureDifference: "K", quantity.Power: "W", quantity.Energy: "J", quantity.Concentration: "kg/m3",
 	quantity.Fraction: "1", quantity.Angle: "rad", quantity.FeedRate: "kg/s", quantity.Hardness: "1", quantity.Money: "1",
 	quantity.Current: "A", quantity.Voltage: "V", quantity.Force: "N", quantity.Stress: "Pa",
-	quantity.SpecificSurface: "1/m", quantity.ArealFeed: "kg/(m2 s)", quantity.ArealRate: "kg/(m2 s)", quantity.Number: "1",
+	quantity.SpecificSurface: "1/m", quantity.Viscosity: "m2/s", quantity.ArealFeed: "kg/(m2 s)", quantity.ArealRate: "kg/(m2 s)", quantity.Number: "1",
 }
 
 // shown is a value for reading: "0.25 m/s".

@@ -139,7 +139,7 @@ func (q *part) flagsAt(pointers ...string) line {
 				if len(l) > 0 {
 					l = l.add(" ", noInk)
 				}
-				l = l.add(flag(f.Number), verdictInk(f.Judgement))
+				l = l.add(flagText(f.Number), verdictInk(f.Judgement))
 				break
 			}
 		}

@@ -2,7 +2,6 @@ package report
 
 import (
 	"io"
-	"slices"
 	"strings"
 
 	"dryfit/internal/quantity"
@@ -67,27 +66,28 @@ func unitWords(k quantity.Kind) string {
 func Seen(w io.Writer, l *working.Ledger, o Options) error {
 	most := pageWidth(o)
 	type key struct{ subject, name string }
-	var order []key
+	var subjects []string
+	names := map[string][]string{}
 	nodes := map[key][]*working.Node{}
 	for _, n := range l.Nodes() {
 		k := key{n.Address.Subject, n.Address.Name}
+		if names[k.subject] == nil {
+			subjects = append(subjects, k.subject)
+		}
 		if nodes[k] == nil {
-			order = append(order, k)
+			names[k.subject] = append(names[k.subject], k.name)
 		}
 		nodes[k] = append(nodes[k], n)
 	}
-	subject := ""
 	var out []line
-	slices.SortStableFunc(order, func(a, b key) int { return strings.Compare(a.subject, b.subject) })
-	for i, k := range order {
-		if k.subject != subject || i == 0 {
-			if i > 0 {
-				out = append(out, line{})
-			}
-			subject = k.subject
-			out = append(out, line{}.add(strings.ToUpper(safe(subject)), waterInk))
+	for i, subject := range subjects {
+		if i > 0 {
+			out = append(out, line{})
 		}
-		out = append(out, seen(nodes[k], most, o.Units)...)
+		out = append(out, line{}.add(strings.ToUpper(safe(subject)), waterInk))
+		for _, name := range names[subject] {
+			out = append(out, seen(nodes[key{subject, name}], most, o.Units)...)
+		}
 	}
 	for i, f := range l.Facts() {
 		if i == 0 {
@@ -112,9 +112,7 @@ func seen(nodes []*working.Node, most int, in quantity.System) []line {
 		for k < len(nodes) && nodeText(nodes[k], in) == text {
 			k++
 		}
-		for _, l := range paragraph(statesShort(nodes[i:k]), pageText+4, most) {
-			out = append(out, l)
-		}
+		out = append(out, paragraph(statesShort(nodes[i:k]), pageText+4, most)...)
 		last := len(out) - 1
 		value := paragraph(text, pageText+26, most)
 		if len(value) > 0 && out[last].width() < pageText+26 {

@@ -72,8 +72,8 @@ func verdictInk(j *review.Judgement) ink {
 	return shouldInk
 }
 
-// flag is the sign in the margin.
-func flag(number int) string { return "/" + strconv.Itoa(number) + `\` }
+// flagText is the sign in the margin.
+func flagText(number int) string { return "/" + strconv.Itoa(number) + `\` }
 
 const cautionFlag = `/!\`
 

@@ -74,7 +74,7 @@ func (d *Document) with(edits []Edit) (*Document, *problems) {
 // edit makes one edit, or says why it cannot be made.
 func (d *Document) edit(e Edit) string {
 	parts := tokens(e.Pointer)
-	if len(parts) == 0 || d.root == nil {
+	if len(parts) == 0 || d.root == nil || slices.Contains(parts, "") || strings.ContainsFunc(e.Pointer, control) {
 		return "point at a value inside the file"
 	}
 	at := d.Place(e.Pointer)
@@ -212,7 +212,7 @@ func made(v any, at Place, depth int) (*node, bool) {
 		n.form = mapping
 		for _, e := range v {
 			m, ok := made(e.Value, at, depth+1)
-			if _, twice := n.find(e.Key); twice || !ok {
+			if _, twice := n.find(e.Key); twice || !ok || e.Key == "" || strings.ContainsFunc(e.Key, control) {
 				return n, false
 			}
 			n.put(key{e.Key, at.Line, at.Column}, m)

@@ -76,13 +76,13 @@ func (v *Vessel) has(part string) bool {
 func (r referrer) pieces(l *Line) {
 	pipe := r.pipe(l.Made)
 	for _, p := range l.Pieces {
+		if p.Pipe = pipe; p.Made.given {
+			p.Pipe = r.pipe(p.Made)
+		}
 		if p.Kind == "reducer" {
 			if p.ReducesTo = r.pipe(p.names); p.ReducesTo != nil {
 				pipe = p.ReducesTo
 			}
-		}
-		if p.Pipe = pipe; p.Made.given {
-			p.Pipe = r.pipe(p.Made)
 		}
 		switch {
 		case p.Kind == "pump":

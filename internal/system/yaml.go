@@ -248,7 +248,7 @@ func (c *composer) mapping(n *node, y *yaml.Node, pointer string, depth int) {
 			c.ps.addAt(at, pointer, "a key that is no plain text", "write `key: value`")
 		case k.Tag == "!!merge":
 			c.ps.addAt(at, pointer, "the merge key `<<`", "write the keys out here")
-		case len(k.Value) > 200 || strings.ContainsFunc(k.Value, control) || strings.ContainsAny(k.Value, "\n\t"):
+		case k.Value == "" || len(k.Value) > 200 || strings.ContainsFunc(k.Value, control) || strings.ContainsAny(k.Value, "\n\t"):
 			c.ps.addAt(at, pointer, "a key that is no short plain text", "use a short word in its place")
 		case twice:
 			c.ps.addAt(at, child(pointer, k.Value), "the key "+quoted(k.Value)+" a second time",

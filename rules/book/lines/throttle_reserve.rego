@@ -23,7 +23,8 @@
 #     - {solve: "/vessels/{to}/stands_at", to: 5 mm}
 #     - {replace: next_bore}
 #   example:
-#     - {at: /lines/solids-run/pipe, value: riser-25}
+#     - {at: /pipes/thin, value: {standard: EN ISO 1452, class: PN16, size: dn 32}}
+#     - {at: /lines/solids-run/pipe, value: thin}
 package book.lines.throttle_reserve
 
 import data.vocab

@@ -2,7 +2,7 @@ package book.materials.wetted_fasteners_test
 
 import data.book.materials.wetted_fasteners
 
-fixing := "settler/well"
+fixing := "settler/well/fixings"
 
 here := "/vessels/settler/well/fixings/grade"
 

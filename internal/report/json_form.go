@@ -1,0 +1,115 @@
+package report
+
+// The form of the JSON report. Its schema is schema/review.schema.json.
+type (
+	document struct {
+		Dryfit     int    `json:"dryfit"` // version of this form
+		HeldTo     string `json:"held_to"`
+		ExitStatus int    `json:"exit_status"`
+		Files      []file `json:"files"`
+	}
+	file struct {
+		File       string          `json:"file"`
+		ExitStatus int             `json:"exit_status"`
+		Unread     string          `json:"unread,omitempty"`
+		Problems   []problemRecord `json:"problems,omitempty"`
+		Review     *reviewRecord   `json:"review,omitempty"`
+	}
+	problemRecord struct {
+		Place place  `json:"place"`
+		Found string `json:"found"`
+		Write string `json:"write"`
+	}
+	place struct {
+		Line    int    `json:"line"`
+		Column  int    `json:"column"`
+		Pointer string `json:"pointer"`
+	}
+	reviewRecord struct {
+		Name       string            `json:"name"`
+		Status     string            `json:"status"`
+		Judgements []judgementRecord `json:"judgements"`
+		Findings   []findingRecord   `json:"findings"`
+		Silent     []string          `json:"nothing_to_judge"`
+		Assumed    []nodeRecord      `json:"assumed"`
+		NotLooked  []remarkRecord    `json:"not_looked_at"`
+	}
+	valueRecord struct {
+		SI    float64  `json:"si"`
+		Unit  string   `json:"unit"`
+		Shown string   `json:"shown"`
+		Low   *float64 `json:"low,omitempty"`
+		High  *float64 `json:"high,omitempty"`
+	}
+	limitRecord struct {
+		Name  string   `json:"name"`
+		Least *float64 `json:"least,omitempty"`
+		Most  *float64 `json:"most,omitempty"`
+		Unit  string   `json:"unit"`
+		Shown string   `json:"shown"`
+	}
+	judgementRecord struct {
+		Clause   string       `json:"clause"`
+		Chapter  string       `json:"chapter"`
+		Strength string       `json:"strength"`
+		Safety   bool         `json:"safety,omitempty"`
+		Subject  string       `json:"subject"`
+		On       string       `json:"on,omitempty"`
+		Quantity string       `json:"quantity,omitempty"`
+		Fact     string       `json:"fact,omitempty"`
+		Title    string       `json:"title"`
+		Value    *valueRecord `json:"value,omitempty"`
+		Limit    *limitRecord `json:"limit,omitempty"`
+		Word     string       `json:"word,omitempty"`
+		Wanted   []string     `json:"wanted,omitempty"`
+		OfLimit  *float64     `json:"of_limit,omitempty"`
+		Within   bool         `json:"within_spread,omitempty"`
+		Verdict  string       `json:"verdict"`
+		When     string       `json:"when,omitempty"`
+		Missing  []string     `json:"missing,omitempty"`
+		Place    place        `json:"place"`
+	}
+	findingRecord struct {
+		Flag     int            `json:"flag"`
+		Judged   int            `json:"judgement"` // its place in the list of judgements
+		Sentence string         `json:"sentence"`
+		Why      string         `json:"why,omitempty"`
+		Sources  []sourceRecord `json:"sources"`
+		Caution  string         `json:"caution,omitempty"`
+		Working  *nodeRecord    `json:"working,omitempty"`
+		Beside   []nodeRecord   `json:"beside,omitempty"`
+		Remedies []remedyRecord `json:"remedies,omitempty"`
+	}
+	sourceRecord struct {
+		Grade string `json:"grade"`
+		Text  string `json:"text"`
+	}
+	remedyRecord struct {
+		Text  string       `json:"text"`
+		Then  string       `json:"then,omitempty"`
+		Edits []editRecord `json:"edits"`
+	}
+	editRecord struct {
+		Op      string `json:"op"`
+		Pointer string `json:"pointer"`
+		Value   any    `json:"value,omitempty"`
+	}
+	nodeRecord struct {
+		Symbol  string       `json:"symbol,omitempty"`
+		Title   string       `json:"title"`
+		Address string       `json:"address,omitempty"`
+		Origin  string       `json:"origin"`
+		Pointer string       `json:"pointer,omitempty"`
+		Value   *valueRecord `json:"value,omitempty"`
+		Formula string       `json:"formula,omitempty"`
+		Source  string       `json:"source,omitempty"`
+		Sure    string       `json:"sure,omitempty"`
+		Note    string       `json:"note,omitempty"`
+		Missing []string     `json:"missing,omitempty"`
+		Inputs  []nodeRecord `json:"inputs,omitempty"`
+	}
+	remarkRecord struct {
+		Text  string `json:"text"`
+		Place place  `json:"place"`
+	}
+)

@@ -1,0 +1,134 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
+	"dryfit/internal/review"
+	"dryfit/internal/system"
+	"dryfit/internal/working"
+	"dryfit/schema"
+)
+
+func reviewSchema(t *testing.T) *jsonschema.Schema {
+	t.Helper()
+	c := jsonschema.NewCompiler()
+	c.Draft = jsonschema.Draft2020
+	if err := c.AddResource("review.schema.json", bytes.NewReader(schema.Review)); err != nil {
+		t.Fatal(err)
+	}
+	s, err := c.Compile("review.schema.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+func items(t *testing.T) []Item {
+	return []Item{
+		{File: "bench.yaml", Review: sample(t)},
+		{File: "bad.yaml", Problems: []system.Problem{{File: "bad.yaml", Line: 3, Column: 7, Pointer: "/vessels", Found: "`x`", Write: "y"}}},
+		{File: "gone.yaml", Unread: "there is no such file"},
+	}
+}
+
+func written(t *testing.T, list []Item) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := JSON(&b, list, review.Shall, Options{}); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+func decoded(t *testing.T, text []byte) any {
+	t.Helper()
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.UseNumber()
+	var v any
+	if err := d.Decode(&v); err != nil {
+		t.Fatal(err)
+	}
+	return v
+}
+
+func TestJSON(t *testing.T) {
+	s := reviewSchema(t)
+	text := written(t, items(t))
+	if err := s.Validate(decoded(t, text)); err != nil {
+		t.Errorf("%#v", err)
+	}
+	if !bytes.Equal(text, written(t, items(t))) {
+		t.Error("two runs differ")
+	}
+	if err := s.Validate(decoded(t, written(t, nil))); err != nil {
+		t.Errorf("no files: %#v", err)
+	}
+	golden(t, "review.json", func(b *bytes.Buffer) error { return JSON(b, items(t), review.Shall, Options{}) })
+}
+
+// The schema refuses what would mislead a program that reads the review.
+func TestSchemaRefuses(t *testing.T) {
+	s := reviewSchema(t)
+	for from, to := range map[string]string{
+		`"verdict": "met"`:                  `"verdict": "fine"`,
+		`"strength": "shall"`:               `"strength": "must"`,
+		`"exit_status": 2`:                  `"exit_status": 4`,
+		`"si": `:                            `"value_in_si": `,
+		`"op": "splice"`:                    `"op": "move"`,
+		`"flag": 1`:                         `"flag": 0`,
+		`"origin": "worked"`:                `"origin": "guess"`,
+		`"quantity": "turn",`:               ``,
+		`"unread": "there is no such file"`: `"other": "there is no such file"`,
+		`"line": 3`:                         `"line": -3`,
+	} {
+		text := string(written(t, items(t)))
+		if !strings.Contains(text, from) {
+			t.Errorf("the review does not hold %s", from)
+			continue
+		}
+		if err := s.Validate(decoded(t, []byte(strings.ReplaceAll(text, from, to)))); err == nil {
+			t.Errorf("%s in place of %s passes", to, from)
+		}
+	}
+}
+
+// Numbers that JSON cannot hold never reach it.
+func TestJSONWithoutNumbers(t *testing.T) {
+	s := reviewSchema(t)
+	r := sample(t)
+	for i, j := range r.Judgements {
+		j.Value = working.Value{X: math.NaN(), Low: math.Inf(-1), High: math.Inf(1)}
+		if i%2 == 0 {
+			j.Value = working.Value{X: 1, Low: math.Inf(-1), High: math.Inf(1)}
+		}
+	}
+	r.Findings[0].Remedies[0].Edits[0].Value = math.NaN()
+	if err := s.Validate(decoded(t, written(t, []Item{{File: "x", Review: r}}))); err != nil {
+		t.Errorf("%#v", err)
+	}
+}
+
+func TestStatus(t *testing.T) {
+	shouldOnly := &review.Review{Findings: []*review.Finding{{Judgement: &review.Judgement{Clause: &review.Clause{Strength: review.Should}, Verdict: review.NotMet}}}}
+	for _, c := range []struct {
+		item   Item
+		heldTo review.Strength
+		want   int
+	}{
+		{Item{Unread: "x"}, review.Shall, 2},
+		{Item{Problems: []system.Problem{{}}}, review.Shall, 2},
+		{Item{Review: &review.Review{}}, review.Shall, 0},
+		{Item{Review: shouldOnly}, review.Shall, 0},
+		{Item{Review: shouldOnly}, review.Should, 1},
+	} {
+		if got := c.item.Status(c.heldTo); got != c.want {
+			t.Errorf("%+v held to %s: %d, want %d", c.item, c.heldTo, got, c.want)
+		}
+	}
+}
