@@ -96,7 +96,7 @@ func (a *app) review(ctx context.Context, files []string, o reviewing, asGiven b
 			return err
 		}
 		if err := os.WriteFile(name, b.Bytes(), 0o644); err != nil {
-			return misusef("%s cannot be written: %v; check the folder and its rights", name, reason(err))
+			return misusef("%s cannot be written: %v", name, unwritable(err))
 		}
 	}
 	if len(o.outputs) > 0 && !asGiven {
@@ -124,7 +124,7 @@ func (a *app) items(ctx context.Context, files []string) ([]report.Item, error) 
 		}
 		data, err := a.read(name)
 		if err != nil {
-			a.say("%s cannot be read: %v", name, err)
+			a.say("%s cannot be read: %v", shownName(name), err)
 			items = append(items, report.Item{File: name, Unread: err.Error()})
 			continue
 		}
@@ -149,6 +149,9 @@ func (a *app) read(name string) ([]byte, error) {
 	if name == "-" {
 		return io.ReadAll(io.LimitReader(a.in, mostBytes))
 	}
+	if name == "" {
+		return nil, errors.New("the name is empty; give the name of a system file")
+	}
 	f, err := os.Open(name)
 	if err != nil {
 		return nil, reason(err)
@@ -164,6 +167,17 @@ func (a *app) read(name string) ([]byte, error) {
 	return data, nil
 }
 
+// shownName is the name of a file as it stands in a sentence.
+func shownName(name string) string {
+	switch name {
+	case "":
+		return "a file"
+	case "-":
+		return "the standard input"
+	}
+	return name
+}
+
 // reason is what the operating system says, without what we say ourselves.
 func reason(err error) error {
 	var path *fs.PathError
@@ -176,6 +190,17 @@ func reason(err error) error {
 		return path.Err
 	}
 	return err
+}
+
+// unwritable is why a file could not be written.
+func unwritable(err error) error {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return errors.New("there is no such folder; make it first")
+	case errors.Is(err, fs.ErrPermission):
+		return errors.New("the folder may not be written to; choose another one or change its rights")
+	}
+	return reason(err)
 }
 
 func write(w io.Writer, items []report.Item, form string, heldTo review.Strength, o report.Options) error {
@@ -196,7 +221,7 @@ func write(w io.Writer, items []report.Item, form string, heldTo review.Strength
 		first = false
 		var err error
 		if item.Review == nil {
-			err = report.Problems(w, item.File, item.Problems, o)
+			err = report.Problems(w, shownName(item.File), item.Problems, o)
 		} else {
 			err = report.Terminal(w, item.Review, o)
 		}

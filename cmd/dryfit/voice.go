@@ -59,6 +59,9 @@ func flagError(cmd *cobra.Command, problem error) error {
 		if shorts := unknown.GetSpecifiedShortnames(); shorts != "" {
 			return misusef("there is no option `-%s`; %s lists them", name, look)
 		}
+		if name == "version" {
+			return misusef("there is no option `--version`; write `dryfit version`")
+		}
 		var names []string
 		cmd.Flags().VisitAll(func(f *pflag.Flag) { names = append(names, "--"+f.Name) })
 		return withNearest("there is no option `--"+name+"`", "--"+name, names, look+" lists them")

@@ -104,7 +104,7 @@ func stands(s *system.System, subject string) bool {
 		return true
 	}
 	if v := s.Vessel(part); v != nil {
-		return rest == "" || (v.Well != nil && v.Well.Fixings != nil)
+		return rest == "" || (v.Well != nil)
 	}
 	line := s.Line(part)
 	if line == nil {

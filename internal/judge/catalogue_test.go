@@ -41,7 +41,7 @@ func catalogue() working.Catalogue {
 			{Name: "fixing_wet_fit", Title: "whether the material may be wetted", Words: yesNo},
 			{Name: "fixing_acid_fit", Title: "whether the material needs no lowest pH", Words: yesNo},
 			{Name: "mains_power", Title: "whether anything takes mains power", Words: yesNo},
-			{Name: "residual_current_fitted", Title: "whether a residual current device is fitted", Words: yesNo},
+			{Name: "residual_current_fitted", Title: "whether a residual-current device is fitted", Words: yesNo},
 		},
 		Sets:      n("radial_flow_settlers", "cuffed_drains", "solids_lines", "running_gravity_lines", "wetted_fixings", "mains_supplies"),
 		Relations: n("bends_of", "line_of"),

@@ -199,7 +199,7 @@ func TestClausesAreReadWhole(t *testing.T) {
 	}
 	if want := []string{
 		"mains_power: whether anything takes mains power",
-		"residual_current_fitted: whether a residual current device is fitted",
+		"residual_current_fitted: whether a residual-current device is fitted",
 	}; !slices.Equal(rcd.Asks, want) {
 		t.Errorf("it asks %v", rcd.Asks)
 	}

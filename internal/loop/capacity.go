@@ -47,9 +47,7 @@ func (r *run) capacities() {
 			continue
 		}
 		below := r.below(line)
-		limit := working.Step("level that the water above may reach", quantity.Length, "spill - 50 mm", "project judgement",
-			func(x []float64) (float64, string) { return x[0] - underSpill, "" },
-			working.In("spill", r.spill(line.From.Vessel)))
+		limit := r.full(line)
 		foot := working.Step("level or mouth below", quantity.Length, "max(level, mouth)", "",
 			func(x []float64) (float64, string) { return math.Max(x[0], x[1]), "" },
 			working.In("z2", below), working.In("zm", mouth(line)))

@@ -4,12 +4,13 @@ import (
 	"math"
 
 	"dryfit/internal/pipeflow"
-	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
 
-// curve takes a pump's curve into a shape and gives head at flow from its inputs.
+// curve takes a pump's curve into a shape and gives head at flow from its
+// inputs. Two points, however they are given, are joined by the parabola of small
+// centrifugal pumps: a straight line between them would promise too little.
 func curve(s *shape, p *system.Pump) func(x []float64) (pipeflow.PumpCurve, error) {
 	if len(p.Curve) > 0 {
 		var in []working.Input
@@ -24,6 +25,9 @@ func curve(s *shape, p *system.Pump) func(x []float64) (pipeflow.PumpCurve, erro
 			for i := range points {
 				points[i] = pipeflow.Duty{Flow: x[at[2*i]], Head: x[at[2*i+1]]}
 			}
+			if len(points) == 2 {
+				return pipeflow.PumpThrough(points[0], points[1])
+			}
 			return pipeflow.NewPumpCurve(points...)
 		}
 	}
@@ -37,22 +41,33 @@ func curve(s *shape, p *system.Pump) func(x []float64) (pipeflow.PumpCurve, erro
 
 // duty works the flow of a line with a pump: where the pump's head is the lift and the losses.
 //
-//	H(Q) = max(z2 - z1 + all losses(Q), zc - z1 + losses(Q) up to the crest)
+//	H(Q) = max(max(z2, zm) - z1 + all losses(Q), zc - z1 + losses(Q) up to the crest)
 //
-// Where the line climbs over a crest and comes down again, the falling leg helps
-// only while it runs full. With primed false it is taken to hold air, so that the
-// water is lifted to the crest and falls freely from there; a vent or siphon
-// break behind the crest makes it so in any case.
-func (b *bench) duty(l *system.Line, pump *system.Pump, from *working.Node, primed bool) (f working.Func, inputs []working.Input) {
+// z2 is the level that the line ends under, zm its mouth; over is nil where it
+// ends in the air. Where the line climbs over a crest and comes down again, the
+// falling leg helps only while it runs full. With primed false it is taken to hold
+// air, so that the water is lifted to the crest and falls freely from there; a
+// vent or siphon break behind the crest makes it so in any case. A pump that
+// cannot lift the water to the crest never fills the leg behind it.
+//
+// A pump too weak for its lift gives nothing: the flow is zero and the note says
+// so. Where the curve stops with head to spare there is no answer.
+func (b *bench) duty(l *system.Line, pump *system.Pump, from, over *working.Node, primed bool) (f working.Func, inputs []working.Input) {
 	s := newShape()
 	head := curve(s, pump)
 	elements := b.elements(l)
 	loss := s.loss(elements)
-	lift := s.take(working.In("z1", from), working.In("z2", mouth(l)))
+	lift := s.take(working.In("z1", from), working.In("zm", mouth(l)))
+	drowned := -1
+	if over != nil {
+		drowned = s.take(working.In("z2", over))[0]
+	}
 	crest, at := highest(l)
+	_, known := at.Value()
 	free := crest != nil && (!primed || aired(l, crest.Index))
+	climbs := free || crest != nil && known
 	before := 0
-	if free {
+	if climbs {
 		lift = append(lift, s.take(working.In("zc", linear("crest of the line", at)))...)
 		before = passed(elements, crest)
 	}
@@ -61,42 +76,56 @@ func (b *bench) duty(l *system.Line, pump *system.Pump, from *working.Node, prim
 		if err != nil {
 			return math.NaN(), err.Error()
 		}
+		end := x[lift[1]]
+		if drowned >= 0 {
+			end = math.Max(end, x[drowned])
+		}
 		asked := func(q float64) float64 {
-			h := x[lift[1]] - x[lift[0]] + loss(q, x, -1)
+			h := end - x[lift[0]] + loss(q, x, -1)
 			if free {
 				h = math.Max(h, x[lift[2]]-x[lift[0]]+loss(q, x, before))
 			}
 			return h
 		}
 		left := func(q float64) float64 { return sure(c.Head(q)) - asked(q) }
-		if left(0) <= 0 {
-			return math.NaN(), "the pump cannot lift the water so high: it gives nothing"
+		rest := asked(0)
+		if climbs {
+			rest = math.Max(rest, x[lift[2]]-x[lift[0]])
 		}
-		most := c.Open().Flow
-		root := pipeflow.Solve(left, 0, most, most*1e-7)
+		if none := sure(c.Head(0)) - rest; none <= 0 {
+			return 0, "the pump cannot lift the water so high: it gives nothing"
+		}
+		most := c.Open()
+		if left(most.Flow) > 0 {
+			return math.NaN(), "the pump's curve ends before the line has used up its head: give it more points, down to no head"
+		}
+		root := pipeflow.Solve(left, 0, most.Flow, most.Flow*1e-7)
 		if !root.Found {
 			return math.NaN(), root.Reason
 		}
-		return root.X, ""
+		_, valid := c.Head(root.X)
+		return root.X, beyond(valid)
 	}
 	return f, s.inputs
 }
 
-// highest is the first piece in which the line reaches its greatest height, and
-// that height; nil where the end is as high as any, or heights are missing.
+// highest is the last piece at the greatest height of a line, from which it goes
+// down, and that height; nil where the end is as high as any. Where a height is
+// missing it is the piece with the gap, so that the gap shows.
 func highest(l *system.Line) (*system.Piece, system.Linear) {
+	const hair = 1e-9
 	var top *system.Piece
 	z := 0.0
 	for i, p := range l.Pieces {
 		at, known := p.To.Value()
 		if !known {
-			return nil, system.Linear{}
+			return p, p.To
 		}
-		if i == 0 || at > z+1e-9 {
+		if i == 0 || at > z-hair {
 			top, z = p, at
 		}
 	}
-	if end, _ := l.Pieces[len(l.Pieces)-1].To.Value(); top == nil || end >= z {
+	if top == nil || top.Index == len(l.Pieces)-1 {
 		return nil, system.Linear{}
 	}
 	return top, top.To
@@ -105,7 +134,7 @@ func highest(l *system.Line) (*system.Piece, system.Linear) {
 // aired says that air gets into the line behind a piece.
 func aired(l *system.Line, index int) bool {
 	for _, p := range l.Pieces[index:] {
-		if p.Kind == "siphon_break" || p.Tee != nil && p.Tee.Third.Is("vent") {
+		if lets(p) {
 			return true
 		}
 	}
@@ -121,12 +150,4 @@ func passed(elements []element, p *system.Piece) int {
 		}
 	}
 	return n
-}
-
-// mouth is the height of the last end of a line.
-func mouth(l *system.Line) *working.Node {
-	if len(l.Pieces) == 0 {
-		return working.Unknown("height of the outlet", quantity.Length, l.Pointer+"/pieces", "")
-	}
-	return linear("height of the outlet", l.Pieces[len(l.Pieces)-1].To)
 }

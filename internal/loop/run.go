@@ -17,6 +17,7 @@ type run struct {
 	flows                map[*system.Line]*working.Node
 	asked                map[*system.Line]*working.Node // level above a gravity line
 	levels               map[*system.Vessel]*working.Node
+	aside                *run         // the same with every pump's line ending in the air; see drowning
 	busy                 map[any]bool // being worked out just now: a circle comes back here
 }
 
@@ -91,12 +92,17 @@ func (r *run) flow(line *system.Line) *working.Node {
 func (r *run) findFlow(line *system.Line) *working.Node {
 	a := r.address(line.ID, "flow")
 	switch {
-	case divides(line):
+	case r.divides(line):
 		return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
-			"the line divides at a tee, and the share of each way is not worked out yet"))
+			"the line divides or joins at a tee, and the share of each way is not worked out yet"))
 	case line.Pumped:
-		pump := pumpOf(line)
-		f, in := r.pump.duty(line, pump, r.level(line.From.Vessel), r.runCase != working.RunLeast)
+		pumps := pumpsOf(line)
+		if len(pumps) != 1 {
+			return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
+				"several pumps stand in one line, and what they do together is not worked out yet"))
+		}
+		pump := pumps[0]
+		f, in := r.pump.duty(line, pump, r.level(line.From.Vessel), r.drowning(line), r.runCase != working.RunLeast)
 		q := r.work(a, line.Pointer, f, in...)
 		r.head(line, pump, q)
 		return q
@@ -127,23 +133,57 @@ func (r *run) head(line *system.Line, pump *system.Pump, q *working.Node) {
 	}, s.inputs...)
 }
 
-func pumpOf(line *system.Line) *system.Pump {
-	for _, p := range line.Pieces {
-		if p.Pump != nil {
-			return p.Pump
-		}
+// drowning is the level that a pump's line ends under; nil where it ends in the
+// air. That level depends in turn on the flow, if only by millimetres: it is taken
+// at the flow that the pump would give with the end free, which is the greater.
+func (r *run) drowning(line *system.Line) *working.Node {
+	if r.runCase == freeEnd || line.To.Vessel == nil || len(line.Pieces) == 0 {
+		return nil
 	}
-	return nil
+	at, known := mouth(line).Value()
+	if edge, given := rim(line.To.Vessel).Value(); known && given && at.X >= edge.X {
+		return nil
+	}
+	if r.aside == nil {
+		alone := *r.surveyor
+		alone.l = working.NewLedger()
+		r.aside = newRun(&alone, freeEnd, r.temperature)
+		r.aside.pump, r.aside.gravity = r.pump, r.gravity
+	}
+	z := r.aside.level(line.To.Vessel)
+	if over, ok := z.Value(); ok && known && at.X >= over.High {
+		return nil
+	}
+	return z
 }
 
-// divides says that another line starts at a tee of this one.
-func divides(line *system.Line) bool {
+// freeEnd is the case of a run that stands aside, in no ledger that anyone reads.
+const freeEnd = "free_end"
+
+func pumpsOf(line *system.Line) []*system.Pump {
+	var out []*system.Pump
+	for _, p := range line.Pieces {
+		if p.Kind == "pump" {
+			out = append(out, p.Pump)
+		}
+	}
+	return out
+}
+
+// divides says that a line shares its water with another at a tee: one that
+// starts there, one that ends there, or this one, which ends at another's.
+func (r *run) divides(line *system.Line) bool {
+	for _, other := range r.Lines {
+		if other.From.Line == line || other.To.Line == line {
+			return true
+		}
+	}
 	for _, p := range line.Pieces {
 		if p.Kind == "tee" && p.Tee.Third.Is("line") {
 			return true
 		}
 	}
-	return false
+	return line.To.Line != nil
 }
 
 // sharesOutlet says that more than one gravity line runs out of the same vessel.
@@ -162,6 +202,10 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 	var in []working.Input
 	var sign []float64
 	for _, line := range r.Lines {
+		if flows(line) && !runs(line) && line.To.Vessel == vessel {
+			in, sign = append(in, working.In("Qin", working.Unknown("flow of "+line.ID, quantity.Flow, "",
+				"the flow of "+line.ID+", which starts in no vessel, is not worked out yet"))), append(sign, 1)
+		}
 		if !runs(line) {
 			continue
 		}
@@ -192,7 +236,7 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 func (r *run) line(line *system.Line, q *working.Node) {
 	b := r.bench(line)
 	_, film := b.roughness("smooth-plastic")
-	in := []working.Input{working.In("Q", q), working.In("D", b.bore(line.Pieces[0])), working.In("t", film)}
+	in := []working.Input{working.In("Q", q), working.In("D", b.widest(line)), working.In("t", film)}
 	r.work(r.address(line.ID, "velocity"), line.Pointer, func(x []float64) (float64, string) {
 		y, valid := pipeflow.Velocity(x[0], x[1]-2*x[2])
 		return y, beyond(valid)
@@ -230,7 +274,11 @@ func (r *run) above(line *system.Line) *working.Node {
 	g := r.gravity.gravity(line, r.below(line))
 	k := g.shape.take(working.In("Q", r.flow(line)))[0]
 	z := r.work(r.address(line.ID, "upstream_level"), line.Pointer, func(x []float64) (float64, string) {
-		return g.level(x[k], x), ""
+		z := g.level(x[k], x)
+		if math.IsInf(z, 1) {
+			return z, "nothing gets through the line: a valve is shut or a screen grown over"
+		}
+		return z, ""
 	}, g.shape.inputs...)
 	r.busy[levelOf{line}] = false
 	r.asked[line] = z
@@ -262,19 +310,36 @@ func (r *run) level(vessel *system.Vessel) *working.Node {
 
 func (r *run) findLevel(vessel *system.Vessel) *working.Node {
 	a := r.address(vessel.ID, "water_level")
-	if vessel.Weir != nil && vessel.Weir.CrestAt.Given() {
-		in, total := r.inflow(vessel)
-		f, with := overWeir(vessel, in, total)
-		return r.work(a, vessel.Weir.Pointer, f, with...)
-	}
 	var out []*system.Line
 	for _, line := range r.Lines {
 		if runs(line) && !line.Pumped && line.From.Vessel == vessel {
 			out = append(out, line)
 		}
 	}
+	if vessel.Weir != nil && vessel.Weir.Kind != "side_pipe" {
+		in, total := r.inflow(vessel)
+		var behind *working.Node
+		if len(out) == 1 {
+			behind = r.above(out[0])
+		}
+		f, with := overWeir(vessel, behind, in, total)
+		return r.work(a, vessel.Weir.Pointer, f, with...)
+	}
 	if len(out) == 1 && !vessel.Running.Given() {
 		return r.take(a, vessel.Pointer, r.above(out[0]))
 	}
-	return r.take(a, vessel.Pointer, linear("running level", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Running))))
+	stated := linear("running level", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Running)))
+	if len(out) != 1 {
+		return r.take(a, vessel.Pointer, stated)
+	}
+	asked := r.above(out[0])
+	if _, known := asked.Value(); !known {
+		return r.take(a, vessel.Pointer, stated)
+	}
+	return r.work(a, vessel.Pointer, func(x []float64) (float64, string) {
+		if x[1] > x[0] {
+			return x[1], "the line out of it asks for more than the level stated"
+		}
+		return x[0], ""
+	}, working.In("stated", stated), working.In("asked", asked))
 }

@@ -5,7 +5,6 @@ package loop
 import (
 	"math"
 
-	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/tables"
 	"dryfit/internal/water"
@@ -108,7 +107,10 @@ func carriesSolids(l *system.Line) bool {
 
 // runs says that water goes through the line in daily use: it is no overflow,
 // waste or draw-down line, and none of its valves is shut.
-func runs(l *system.Line) bool {
+func runs(l *system.Line) bool { return flows(l) && l.From.Vessel != nil }
+
+// flows says the same of a line that may start at a tee or at the mains.
+func flows(l *system.Line) bool {
 	if l.Duty != "flow" {
 		return false
 	}
@@ -119,29 +121,5 @@ func runs(l *system.Line) bool {
 			}
 		}
 	}
-	return l.From.Vessel != nil
-}
-
-// spill is the height at which water would leave a vessel over its rim or
-// through an overflow: the lowest of them.
-func (v *surveyor) spill(vessel *system.Vessel) *working.Node {
-	in := []working.Input{working.In("rim", rim(vessel))}
-	for _, line := range v.Lines {
-		if line.Duty == "overflow" && line.From.Vessel == vessel && len(line.Pieces) > 0 {
-			b := newBench(v.t, nil, walls{"gravity", "clean"})
-			in = append(in, working.In("overflow", b.invert(line.Pieces[0], line.Pieces[0].From)))
-		}
-	}
-	return working.Step("height at which it spills", quantity.Length, "the lowest of rim and overflows", geometry, func(x []float64) (float64, string) {
-		z := x[0]
-		for _, one := range x[1:] {
-			z = math.Min(z, one)
-		}
-		return z, ""
-	}, in...)
-}
-
-// rim is the height of a vessel's rim above the datum.
-func rim(vessel *system.Vessel) *working.Node {
-	return linear("rim", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Form.Height)))
+	return true
 }

@@ -4,68 +4,134 @@ import (
 	"math"
 
 	"dryfit/internal/pipeflow"
+	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
+
+// crest is the edge of a weir: what it needs, its head at a flow, and the
+// exponent of the head in its flow.
+type crest struct {
+	inputs []working.Input
+	head   func(q float64, x []float64) (float64, pipeflow.Validity)
+	power  float64
+}
+
+// straightDischarge is Cd of a straight thin crest in the plain formula.
+//
+// Source: Francis 1855, 1.84 m^0.5/s, which is 2/3 Cd sqrt(2g) with Cd 0.62; textbooks 0.60 to 0.62.
+const straightDischarge = 0.62
+
+// crestOf is the edge of a vessel's weir; false for a kind whose head is not worked out.
+func crestOf(vessel *system.Vessel) (crest, bool) {
+	w := vessel.Weir
+	vee := func(count *working.Node) crest {
+		return crest{[]working.Input{working.In("n", count), working.In("angle", working.File("angle of a notch", w.Angle))},
+			func(q float64, x []float64) (float64, pipeflow.Validity) {
+				return pipeflow.VNotch{Angle: x[1]}.Head(q / x[0])
+			}, 2.5}
+	}
+	ring := func(across *working.Node, coefficient float64) crest {
+		return crest{[]working.Input{working.In("d", across)},
+			func(q float64, x []float64) (float64, pipeflow.Validity) {
+				return pipeflow.RingCrest{Diameter: x[0], Coefficient: coefficient}.Head(q)
+			}, 1.5}
+	}
+	straight := func(count, width *working.Node) crest {
+		return crest{[]working.Input{working.In("n", count), working.In("b", width)},
+			func(q float64, x []float64) (float64, pipeflow.Validity) {
+				one, valid := pipeflow.RectangularNotch(straightDischarge, x[1], 1) // flow at a head of 1 m
+				return math.Pow(q/x[0]/sure(one, valid), 2.0/3), pipeflow.Extrapolated
+			}, 1.5}
+	}
+	one := working.Fixed("one weir", quantity.Number, 1, geometry)
+	switch w.Kind {
+	case "notched_ring":
+		return vee(working.File("number of notches", w.Notches)), true
+	case "ring":
+		return ring(working.File("diameter of the ring", w.Across), pipeflow.ThinCrest), true
+	case "rim":
+		return ring(working.File("inside diameter", vessel.Form.Inside), pipeflow.SquareCrest), true
+	case "straight":
+		return straight(one, working.File("length of the crest", w.Length)), true
+	case "notch":
+		if w.Notches.Given() {
+			one = working.File("number of notches", w.Notches)
+		}
+		if w.Angle.Given() {
+			return vee(one), true
+		}
+		return straight(one, working.File("width of the notch", w.Width)), true
+	}
+	return crest{}, false
+}
 
 // overWeir works the level of a vessel that gives its water over a weir:
 //
 //	z = floor + crest + h(Q)
 //
-// The flow is what runs in, the inputs in and their total.
-func overWeir(vessel *system.Vessel, in []working.Input, total working.Func) (working.Func, []working.Input) {
+// The flow is what runs in, the inputs in and their total. Where the level behind
+// the weir is known and stands over the crest, the weir is drowned and
+//
+//	Q = Q0(h) (1 - (h2/h)^n)^0.385
+//
+// Source: ISO 1438 for the free weirs; Villemonte 1947 for the drowned.
+func overWeir(vessel *system.Vessel, behind *working.Node, in []working.Input, total working.Func) (working.Func, []working.Input) {
 	w, n := vessel.Weir, len(in)
+	edge, ok := crestOf(vessel)
+	if !ok {
+		why := "the head over a weir of this kind is not worked out yet: " + w.Kind
+		return func([]float64) (float64, string) { return math.NaN(), why }, []working.Input{working.In("h", working.Unknown("head over the weir", quantity.Length, "", why))}
+	}
 	in = append(in,
 		working.In("z0", working.File("floor above the datum", vessel.StandsAt)),
-		working.In("crest", working.File("lowest point of the weir", w.CrestAt)))
-	var head func(q float64, x []float64) (float64, pipeflow.Validity)
-	switch w.Kind {
-	case "notched_ring":
-		in = append(in,
-			working.In("n", working.File("number of notches", w.Notches)),
-			working.In("angle", working.File("angle of a notch", w.Angle)))
-		head = func(q float64, x []float64) (float64, pipeflow.Validity) {
-			return pipeflow.VNotch{Angle: x[1]}.Head(q / x[0])
+		working.In("crest", working.File("lowest point of the weir", w.CrestAt)),
+		working.In("doubt", working.Row("doubt about a weir's head", quantity.Number, working.Within(0, -1, 1), "",
+			"3 % in the calibrated range; below it 20 % and never less than 3 mm; project judgement", judgement)))
+	in = append(in, edge.inputs...)
+	at := len(in)
+	if behind != nil {
+		if _, known := behind.Value(); known {
+			in = append(in, working.In("z2", behind))
 		}
-	case "ring":
-		in = append(in, working.In("d", working.File("diameter of the ring", w.Across)))
-		head = func(q float64, x []float64) (float64, pipeflow.Validity) {
-			return pipeflow.RingCrest{Diameter: x[0], Coefficient: pipeflow.ThinCrest}.Head(q)
-		}
-	case "rim":
-		in = append(in, working.In("d", working.File("inside diameter", vessel.Form.Inside)))
-		head = func(q float64, x []float64) (float64, pipeflow.Validity) {
-			return pipeflow.RingCrest{Diameter: x[0], Coefficient: pipeflow.SquareCrest}.Head(q)
-		}
-	case "notch":
-		if w.Angle.Given() {
-			in = append(in, working.In("angle", working.File("angle of the notch", w.Angle)))
-			head = func(q float64, x []float64) (float64, pipeflow.Validity) {
-				return pipeflow.VNotch{Angle: x[0]}.Head(q)
-			}
-			break
-		}
-		in = append(in, working.In("b", working.File("width of the notch", w.Width)))
-		head = func(q float64, x []float64) (float64, pipeflow.Validity) {
-			h := math.Pow(q/(2.0/3*0.61*x[0]*math.Sqrt(2*9.80665)), 2.0/3)
-			return h, pipeflow.Extrapolated
-		}
-	default:
-		head = func(float64, []float64) (float64, pipeflow.Validity) { return math.NaN(), pipeflow.Undefined }
 	}
 	return func(x []float64) (float64, string) {
 		q, why := total(x[:n])
 		if math.IsNaN(q) {
 			return q, why
 		}
-		h, valid := head(q, x[n+2:])
+		h, valid := edge.head(q, x[n+3:at])
 		if !valid.Defined() {
 			return math.NaN(), "no head can be worked out for a weir of kind " + w.Kind
 		}
-		note := ""
+		crest, note := x[n]+x[n+1], ""
 		if valid == pipeflow.Extrapolated {
 			note = "weir heads as low as this are uncalibrated: 3 mm or 20 % either way"
 		}
-		return x[n] + x[n+1] + h, note
+		h += x[n+2] * pipeflow.WeirSpread(h, valid)
+		if at < len(x) && x[at] > crest {
+			note = "the weir is drowned: the water behind it stands over its crest"
+			h = edge.drowned(q, x[n+3:at], x[at]-crest)
+		}
+		return crest + h, note
 	}, in
+}
+
+// drowned is the head at which q passes a weir behind which the water stands h2 over the crest.
+func (c crest) drowned(q float64, x []float64, h2 float64) float64 {
+	if q == 0 {
+		return h2
+	}
+	balance := func(h float64) float64 {
+		share := 1e-6
+		if h > h2 {
+			share = math.Max(share, sure(pipeflow.Drowned(h, h2, c.power)))
+		}
+		return sure(c.head(q/share, x)) - h
+	}
+	root := pipeflow.Solve(balance, h2, h2+3*sure(c.head(q, x))+1e-6, 1e-9)
+	if !root.Found {
+		return math.NaN()
+	}
+	return root.X
 }

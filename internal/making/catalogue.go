@@ -16,7 +16,7 @@ var Quantities = []working.Definition{
 	{Name: "cuff_force", Title: "push of the cuff on the drain when new", Symbol: "F", Kind: quantity.Force, Of: "each drain that a cuff holds down",
 		Formula: "d/C", Source: beam, Sure: "project judgement"},
 	{Name: "cuff_force_left", Title: "push on the floor once the rubber has relaxed, with the drain's weight", Symbol: "N", Kind: quantity.Force, Of: "each drain that a cuff holds down",
-		Formula: "s F + W", Source: beam, Sure: "project judgement"},
+		Formula: "s F + W, and F + W where the cuff lifts", Source: beam, Sure: "project judgement"},
 	{Name: "drain_tilt", Title: "tilt of the drain under its cuff", Symbol: "a", Kind: quantity.Angle, Of: "each drain that a cuff holds down",
 		Formula: "F (g^2/2 + g b)/(E I) + F (g+b)/k", Source: beam, Sure: "project judgement"},
 	{Name: "standoff_share", Title: "open area round the drain's edge, over its bore", Symbol: "c", Kind: quantity.Number, Of: "each drain that stands on a floor",

@@ -90,6 +90,18 @@ func (c Cuff) Tilt(force float64) float64 {
 	return force*(g*g/2+g*b)/(c.Young*c.inertia()) + force*(g+b)/c.WallSpring
 }
 
+// ForceLeft is N, with which the drain stands on the floor when its cuff helps least.
+//
+//	N = s F + W  where the cuff pushes down, and the rubber relaxes with the years
+//	N = F + W    where it lifts: that is at its worst on the first day
+//
+//	F  push of the new cuff, N
+//	s  share of it that is left, 0 to 1
+//	W  weight of the drain in water, N
+//
+// Source: balance of the drain; project judgement.
+func ForceLeft(push, share, weight float64) float64 { return math.Min(share*push, push) + weight }
+
 func (c Cuff) inertia() float64 {
 	out := c.PipeOutside + 2*c.Wall
 	return math.Pi / 64 * (math.Pow(out, 4) - math.Pow(c.PipeOutside, 4))

@@ -13,6 +13,7 @@ import (
 type drain struct {
 	stands, sleeve, wall *system.Piece
 	clipped              bool
+	beyond               *system.Piece // the pipe that follows the wall
 }
 
 // drains enters the mechanics of every drain that stands on a floor.
@@ -28,9 +29,11 @@ func (v *surveyor) drains() {
 				d.sleeve = p
 			case p.Kind == "through" && d.stands != nil && d.wall == nil:
 				d.wall = p
-			case d.wall != nil && p.Run != nil:
-				if on, given := p.Run.Clipped.On(); given && on {
-					d.clipped = true
+			case d.wall != nil && d.beyond == nil: // a clip behind the next fitting holds that, and not the spigot
+				d.beyond = p
+				if p.Run != nil {
+					on, given := p.Run.Clipped.On()
+					d.clipped = given && on
 				}
 			}
 		}
@@ -90,7 +93,7 @@ func (v *surveyor) preload(d drain) {
 	}, in...)
 	left := assumed(v.t, "cuff_force_left", "share of the push left once the rubber has relaxed", quantity.Number, d.sleeve.Pointer+"/cuff/relaxed")
 	v.work(always(id, "cuff_force_left"), d.sleeve.Pointer, func(x []float64) (float64, string) {
-		return x[0]*x[1] + x[2], ""
+		return ForceLeft(x[1], x[0], x[2]), ""
 	}, working.In("s", left), working.In("F", force),
 		working.In("W", working.File("weight of the drain in water", f.WeightInWater)))
 }

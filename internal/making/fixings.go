@@ -1,6 +1,8 @@
 package making
 
 import (
+	"strings"
+
 	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
@@ -13,13 +15,23 @@ const chlorideInSalt = 35.453 / 58.443
 func (v *surveyor) fixings() {
 	v.l.Put("wetted_fixings")
 	for _, vessel := range v.Vessels {
-		if vessel.Well != nil && vessel.Well.Fixings != nil {
-			v.fixing(vessel.ID+"/well/fixings", vessel.Well.Fixings)
+		for _, f := range vessel.Fixings {
+			v.fixing(vessel.ID+strings.TrimPrefix(f.Pointer, vessel.Pointer), f)
+		}
+	}
+	for _, line := range v.Lines {
+		for _, p := range line.Pieces {
+			if p.FloorDrain != nil && p.FloorDrain.Fixings != nil {
+				v.fixing(p.ID()+"/fixings", p.FloorDrain.Fixings)
+			}
 		}
 	}
 }
 
 func (v *surveyor) fixing(id string, f *system.Fixings) {
+	if wet, given := f.Wetted.On(); given && !wet {
+		return
+	}
 	v.l.Put("wetted_fixings", id)
 	at := f.Grade.Pointer()
 	grade, given := f.Grade.Value()

@@ -1,6 +1,9 @@
 package making
 
 import (
+	"maps"
+	"slices"
+
 	"dryfit/internal/quantity"
 	"dryfit/internal/working"
 )
@@ -14,11 +17,12 @@ func (v *surveyor) power() {
 	}
 
 	onMains, unsaid := v.Mains.Given, []string{}
-	for _, pump := range v.Pumps {
-		if _, given := pump.Supply.Value(); !given {
-			unsaid = append(unsaid, pump.Supply.Pointer())
+	for _, at := range v.supplies() {
+		supply, given := v.Document.Text(at)
+		if !given {
+			unsaid = append(unsaid, at)
 		}
-		onMains = onMains || pump.Supply.Is("mains")
+		onMains = onMains || supply == "mains"
 	}
 	switch {
 	case onMains:
@@ -42,4 +46,31 @@ func (v *surveyor) power() {
 		note("residual_current_fitted", "", at)
 	}
 	v.l.Take(always("mains", "residual_current"), define("residual_current"), at, working.File("residual current", v.Mains.ResidualCurrent))
+}
+
+// supplies is where the file says, or should say, how each thing that draws power
+// is fed: pumps, the air pump, appliances, and devices in lines that draw any.
+func (v *surveyor) supplies() []string {
+	var at []string
+	for _, pump := range v.Pumps {
+		at = append(at, pump.Supply.Pointer())
+	}
+	if v.Document.Has("/air/pump") {
+		at = append(at, "/air/pump/supply")
+	}
+	whole, _ := v.Document.Plain().(map[string]any)
+	appliances, _ := whole["appliances"].(map[string]any)
+	for _, id := range slices.Sorted(maps.Keys(appliances)) {
+		if v.Document.Has("/appliances/"+id+"/draws") || v.Document.Has("/appliances/"+id+"/supply") {
+			at = append(at, "/appliances/"+id+"/supply")
+		}
+	}
+	for _, line := range v.Lines {
+		for _, p := range line.Pieces {
+			if p.Kind == "device" && v.Document.Has(p.Value+"/draws") {
+				at = append(at, p.Value+"/supply")
+			}
+		}
+	}
+	return at
 }

@@ -206,9 +206,10 @@ func exampleTexts(c *review.Clause) []string {
 	if len(c.Example) == 0 {
 		return nil
 	}
-	out := []string{"In the sound example file write"}
+	out := []string{"In the sound example, quarry-road.yaml, write"}
 	for _, e := range c.Example {
-		out = append(out, strings.TrimPrefix(e.Pointer, "/")+" as `"+flowText(e.Value, 0)+"`")
+		key, of := keyWords(e.Pointer)
+		out = append(out, strings.TrimSuffix(key+" of "+of, " of ")+" as "+quoted(flowText(e.Value, 0)))
 	}
 	return out
 }

@@ -21,15 +21,29 @@ func (p *page) closing() []line {
 	return append(out, paragraph(p.outcome(), noteText, bodyWidth)...)
 }
 
-// step is one thing to do, which may settle several findings of a part.
+// step is one thing to do, which may settle several findings, or a reason why
+// nothing can be said yet.
 type step struct {
-	part, words string
-	findings    []*review.Finding
+	words    string
+	parts    []string // that its findings belong to, in their order
+	findings [][]*review.Finding
+	open     bool // there is nothing to do: dryfit has no answer yet
 }
 
-func (s step) flags() line {
+// take enters a finding under its part.
+func (s *step) take(part string, f *review.Finding) {
+	i := slices.Index(s.parts, part)
+	if i < 0 {
+		i = len(s.parts)
+		s.parts, s.findings = append(s.parts, part), append(s.findings, nil)
+	}
+	s.findings[i] = append(s.findings[i], f)
+}
+
+// flags is the flags of the findings of one part.
+func (s *step) flags(part int) line {
 	var l line
-	for i, f := range s.findings {
+	for i, f := range s.findings[part] {
 		if i > 0 {
 			l = l.add(" ", noInk)
 		}
@@ -38,59 +52,120 @@ func (s step) flags() line {
 	return l
 }
 
-// steps lists what to do, in order; the same words for one part stand once.
-func (p *page) steps(list []*review.Finding) []line {
-	const at, mostName, mostFlags = 13, 20, 4
-	var todo []step
-	for _, f := range list {
-		s := step{p.partOf(f.Subject), p.stepWords(f), []*review.Finding{f}}
-		if last := len(todo) - 1; last >= 0 && todo[last].part == s.part && todo[last].words == s.words && len(todo[last].findings) < mostFlags {
-			todo[last].findings = append(todo[last].findings, f)
-			continue
+// todo sorts findings to what settles them: the same change in the same part, the
+// same missing value, the same reason stand once. Reasons come last.
+func (p *page) todo(list []*review.Finding) []*step {
+	var does, waits []*step
+	take := func(to *[]*step, words, only string, open bool, f *review.Finding) {
+		for _, s := range *to {
+			if s.words == words && (only == "" || s.parts[0] == only) {
+				s.take(p.partOf(f.Subject), f)
+				return
+			}
 		}
-		todo = append(todo, s)
+		s := &step{words: words, open: open}
+		s.take(p.partOf(f.Subject), f)
+		*to = append(*to, s)
 	}
+	for _, f := range list {
+		g := p.gapsOf(f)
+		switch {
+		case f.Verdict == review.Undetermined && len(g.keys)+len(g.reasons) > 0:
+			for _, words := range g.asks() {
+				take(&does, words, "", false, f)
+			}
+			for _, words := range g.reasons {
+				take(&waits, words, "", true, f)
+			}
+		case len(f.Remedies) > 0 && f.Remedies[0].Text != "":
+			take(&does, strings.TrimRight(f.Remedies[0].Text, "."), p.partOf(f.Subject), false, f)
+		default:
+			take(&does, "no change of one value was found that meets "+f.Clause.ID+"; see the note", p.partOf(f.Subject), false, f)
+		}
+	}
+	return append(does, waits...)
+}
+
+// Columns of the list of what to do, and how wide its names and flags may be.
+const (
+	stepAt    = 13
+	mostName  = 20
+	mostFlags = 16
+)
+
+// aside says that flags and part fit beside the words.
+func (s *step) aside() bool { return len(s.parts) == 1 && s.flags(0).width() <= mostFlags }
+
+// steps lists what to do, in order.
+func (p *page) steps(list []*review.Finding) []line {
+	todo := p.todo(list)
 	names, flags := 0, 0
 	for _, s := range todo {
-		names = max(names, min(mostName, width(safe(s.part))))
-		flags = max(flags, s.flags().width())
+		if s.aside() {
+			names = max(names, min(mostName, width(safe(s.parts[0]))))
+			flags = max(flags, s.flags(0).width())
+		}
 	}
-	nameAt := at + flags + 1
-	wordsAt := nameAt + names + 3
 	var out []line
 	for i, s := range todo {
 		label := "then"
-		if i < 2 {
+		switch {
+		case s.open:
+			label = "not yet"
+		case i < 2:
 			label = []string{"first", "next"}[i]
 		}
-		head := append(line{}.at(noteText).add(label, noInk).at(at), s.flags()...)
-		head = head.at(nameAt).add(clip(safe(s.part), mostName), noInk)
+		head := line{}.at(noteText).add(label, noInk).at(stepAt)
+		wordsAt := stepAt
+		if s.aside() {
+			head = append(head, s.flags(0)...).at(stepAt+flags+1).add(clip(safe(s.parts[0]), mostName), noInk)
+			wordsAt = stepAt + flags + 1 + names + 3
+		}
 		body := paragraph(s.words, wordsAt, bodyWidth)
-		body[0] = append(head.at(wordsAt), body[0][1:]...)
+		if len(body) > 0 {
+			body[0] = append(head.at(wordsAt), body[0][1:]...)
+		}
 		out = append(out, body...)
+		if !s.aside() {
+			out = append(out, s.where()...)
+		}
 	}
 	return out
 }
 
-// stepWords is what to do about a finding, short.
-func (p *page) stepWords(f *review.Finding) string {
-	switch {
-	case len(f.Remedies) > 0 && f.Remedies[0].Text != "":
-		return strings.TrimRight(f.Remedies[0].Text, ".")
-	case f.Verdict == review.Undetermined && len(f.Missing) > 0:
-		var keys []string
-		for _, m := range f.Missing {
-			if strings.HasPrefix(m, "/") {
-				key, _ := p.missingKey(m)
-				keys = append(keys, "`"+key+"`")
-			}
+// where is the flags that a step settles with the parts where they stand, beneath it.
+func (s *step) where() []line {
+	var out []line
+	now := line{}.at(stepAt + 2)
+	begun := false
+	put := func(l line) {
+		if begun && now.width()+1+l.width() > bodyWidth {
+			out, now, begun = append(out, now), line{}.at(stepAt+2), false
 		}
-		if len(keys) > 0 {
-			return "find and give " + series(slices.Compact(keys), "and")
+		if begun {
+			now = now.add(" ", noInk)
 		}
-		return f.Missing[0]
+		now, begun = append(now, l...), true
 	}
-	return "no change of one value was found that meets " + f.Clause.ID + "; see the note"
+	for i, part := range s.parts {
+		name := line{}.add(" "+clip(safe(part), mostName), noInk)
+		if i < len(s.parts)-1 {
+			name = name.add(",", noInk)
+		}
+		if all := append(s.flags(i), name...); all.width() <= bodyWidth-stepAt-2 {
+			put(all)
+			continue
+		}
+		for k := range s.findings[i] {
+			one := step{findings: [][]*review.Finding{s.findings[i][k : k+1]}}
+			l := one.flags(0)
+			if k == len(s.findings[i])-1 {
+				l = append(l, name...)
+			}
+			put(l)
+		}
+	}
+	return append(out, now)
 }
 
 // tally is how many clauses came to a verdict: the worst of its judgements is a clause's own.

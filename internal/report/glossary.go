@@ -44,7 +44,7 @@ var terms = []term{
 	{[]string{"decant", "draw-down"}, "letting clear water off the top first"},
 	{[]string{"bridge siphon"}, "pipe that climbs over a wall"},
 	{[]string{"siphon break"}, "air hole that stops a siphon"},
-	{[]string{"residual-current device", "residual current device"}, "safety switch (RCD, GFCI)"},
+	{[]string{"residual-current device"}, "safety switch (RCD, GFCI)"},
 	{[]string{"residual current"}, "current that leaks to earth"},
 	{[]string{"TAN"}, "total ammonia"},
 	{[]string{"un-ionised ammonia"}, "the poisonous part of the ammonia"},

@@ -89,7 +89,7 @@ func (p *page) partHead(q *part) []line {
 }
 
 // dutyWords says what a line is for when it is not the daily flow.
-var dutyWords = map[string]string{"draw-down": "draw-down, ", "waste": "waste, ", "overflow": "overflow, ", "vent": "vent, "}
+var dutyWords = map[string]string{"empty": "emptying, ", "draw-down": "draw-down, ", "waste": "waste, ", "overflow": "overflow, ", "vent": "vent, "}
 
 func (p *page) lineWords(l *system.Line) string {
 	words := "by gravity "

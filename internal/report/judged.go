@@ -2,7 +2,9 @@ package report
 
 import (
 	"math"
+	"slices"
 	"sort"
+	"strconv"
 	"strings"
 
 	"dryfit/internal/quantity"
@@ -133,9 +135,23 @@ func (p *page) judgedEntries(q *part) []entry {
 			e.title += ", the worst of " + counted(e.like)
 		case piece != nil && len(subjects[e.judgement.Clause]) > 1:
 			e.title += ", " + shortWords(piece, p.in)
+		case len(subjects[e.judgement.Clause]) > 1:
+			if thing := thingOf(e.subject); thing != "" {
+				e.title += ", " + thing
+			}
 		}
 	}
 	return out
+}
+
+// thingOf is what of a vessel a subject names: "well" of "settler/well/fixings"; empty for the vessel itself.
+func thingOf(subject string) string {
+	_, rest, _ := strings.Cut(subject, "/")
+	thing, _, _ := strings.Cut(rest, "/")
+	if _, err := strconv.Atoi(thing); err == nil {
+		return ""
+	}
+	return strings.ReplaceAll(thing, "_", " ")
 }
 
 // closeness grows as a judgement comes nearer its limit.
@@ -162,12 +178,12 @@ func (p *page) plainEntries(q *part) []entry {
 	var out []entry
 	for _, n := range p.Ledger.Nodes() {
 		a := n.Address
-		x, usual := p.inUsual(n)
+		x, usual := inUsual(n, fouledCase(q.line))
 		if !usual || seen[a.Name] || apart[a.Name] || p.partOf(a.Subject) != q.name {
 			continue
 		}
 		e := entry{rank: p.rank(a.Name), name: a.Name, subject: a.Subject, title: n.Title, kind: n.Kind, x: x}
-		if a.Case == working.RunWorst {
+		if a.Case == fouledCase(q.line) {
 			clean, known := p.usual(a.Subject, a.Name, working.RunClean)
 			if known && math.Abs(x-clean) <= sameShare*math.Abs(clean) {
 				continue
@@ -179,11 +195,13 @@ func (p *page) plainEntries(q *part) []entry {
 	return out
 }
 
-func (p *page) inUsual(n *working.Node) (float64, bool) {
+// inUsual is the value of a node that counts for every state, or that runs in
+// water as usual, clean or in the case that fouled names.
+func inUsual(n *working.Node, fouled string) (float64, bool) {
 	v, known := n.Value()
 	a := n.Address
 	always := a.Case == working.Always && a.Water == ""
-	running := (a.Case == working.RunClean || a.Case == working.RunWorst) && a.Water == "usual"
+	running := (a.Case == working.RunClean || a.Case == fouled) && a.Water == "usual"
 	return v.X, known && (always || running)
 }
 
@@ -208,14 +226,26 @@ func (p *page) entryLines(e entry, before *entry) []line {
 		out[0] = margin(out[0], line{}.add(flagText(f.Number), verdictInk(f.Judgement)))
 	}
 	if p.both && (e.judgement == nil || !e.judgement.Fact && e.judgement.Verdict != review.Undetermined) {
-		if us := p.numberLines("", e, quantity.US, again); us[0].text() != p.numberLines("", e, p.in, again)[0].text() {
-			out = append(out, us...)
+		if us := p.numberLines("", e, quantity.US, again)[0]; us.text() != p.numberLines("", e, p.in, again)[0].text() {
+			out = under(out, us)
 		}
 	}
 	if j := e.judgement; j != nil && j.WithinSpread() && (j.Verdict == review.Met || j.Verdict == review.NotMet) {
-		out = append(out, paragraph("within the spread of the sources: "+spreadShown(j.Kind, j.Value, p.in), titleAt+2, bodyWidth)...)
+		out = append(out, paragraph("the limit lies within the spread of the sources: "+spreadShown(j.Kind, j.Value, p.in), titleAt+2, bodyWidth)...)
 	}
 	return out
+}
+
+// under puts a second line of figures below the first: beside the rest of a title
+// that takes more than one line, where it is short enough.
+func under(rows []line, figures line) []line {
+	text := strings.TrimLeft(figures.text(), " ")
+	free := figures.width() - width(text)
+	if len(rows) > 1 && rows[1].width() < free {
+		rows[1] = rows[1].at(free).add(text, noInk)
+		return rows
+	}
+	return slices.Insert(rows, 1, figures)
 }
 
 // titled is the lines of a title with the first number of the row beside it.

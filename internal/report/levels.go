@@ -55,7 +55,7 @@ func inkOf(surface bool) ink {
 func (p *page) lineLevels(q *part) []line {
 	l := q.line
 	clean, runs := p.usual(l.ID, "head_loss", working.RunClean)
-	fouled, runsFouled := p.usual(l.ID, "head_loss", working.RunWorst)
+	fouled, runsFouled := p.usual(l.ID, "head_loss", fouledCase(l))
 	losses := runs || runsFouled
 	head := plain("  height   piece")
 	var out []line
@@ -66,8 +66,12 @@ func (p *page) lineLevels(q *part) []line {
 		out = append(out, head)
 	}
 	if v := l.From.Vessel; v != nil && losses {
-		if z, known := p.usual(v.ID, "water_level", working.RunWorst); known {
-			out = append(out, p.levelLine(level{z: z, known: true, surface: true, words: v.ID + ", running fouled"}))
+		subject, name, words := v.ID, "water_level", v.ID
+		if l.From.Part == "launder" { // its water stands lower than that before the weir
+			subject, name, words = l.ID, "upstream_level", "launder"
+		}
+		if z, known := p.usual(subject, name, fouledCase(l)); known {
+			out = append(out, p.levelLine(level{z: z, known: true, surface: true, words: words + ", running fouled"}))
 		}
 	}
 	for _, row := range p.rows(l) {
@@ -78,6 +82,15 @@ func (p *page) lineLevels(q *part) []line {
 		out = append(out, p.lossCells(together, clean, runs, fouled, runsFouled))
 	}
 	return out
+}
+
+// fouledCase is the case in which a line has slime inside: what hangs on the pump
+// and what runs by gravity foul apart.
+func fouledCase(l *system.Line) string {
+	if l != nil && l.Pumped {
+		return working.RunLeast
+	}
+	return working.RunWorst
 }
 
 // row is one or more pieces that share a line of the table: pipe and the wall it goes through.
@@ -113,7 +126,7 @@ func (p *page) rowLines(q *part, r row, losses bool) []line {
 		if h, known := p.usual(piece.ID(), "head_loss", working.RunClean); known {
 			clean, knownClean = clean+h, true
 		}
-		if h, known := p.usual(piece.ID(), "head_loss", working.RunWorst); known {
+		if h, known := p.usual(piece.ID(), "head_loss", fouledCase(q.line)); known {
 			fouled, knownFouled = fouled+h, true
 		}
 	}

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -36,9 +35,7 @@ func (p *page) note(f *review.Finding, wide int) []line {
 		add("Spread", "the sources put it at "+spreadShown(f.Kind, f.Value, p.in)+"; the limit lies within, so another source may find it met", noInk)
 	}
 	add("Beside", p.besideWords(f), noInk)
-	for _, missing := range f.Missing {
-		add("Missing", p.missingWords(missing), noInk)
-	}
+	p.missingLines(f, add)
 	for k, r := range f.Remedies {
 		label := "Remedy"
 		if k > 0 {
@@ -124,86 +121,4 @@ func (p *page) placeWords(at system.Place) string {
 		return ""
 	}
 	return "file line " + strconv.Itoa(at.Line)
-}
-
-// missingWords names a value that the file does not give and how to find it. It
-// never says which value would be met.
-func (p *page) missingWords(missing string) string {
-	if !strings.HasPrefix(missing, "/") {
-		return missing
-	}
-	key, where := p.missingKey(missing)
-	text := "`" + key + "`"
-	if where != "" {
-		text += " of " + where
-	}
-	return text + ". " + capital(howToFind(key))
-}
-
-// missingKey is the key that a pointer to a missing value names, and what it
-// belongs to. Of a range that is not there at all, that is the range.
-func (p *page) missingKey(pointer string) (key, where string) {
-	parts := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
-	last := len(parts) - 1
-	switch key = parts[last]; key {
-	case "low", "usual", "high":
-		above := "/" + strings.Join(parts[:last], "/")
-		if last > 0 && (p.System == nil || !p.System.Document.Has(above)) {
-			parts, last = parts[:last], last-1
-		}
-	}
-	key, parts = parts[last], parts[:last]
-	if len(parts) > 1 && slices.Contains([]string{"vessels", "lines", "pumps", "pipes"}, parts[0]) {
-		parts = parts[1:]
-	}
-	var words []string
-	for i, part := range parts {
-		n, err := strconv.Atoi(part)
-		switch {
-		case err == nil && i > 0 && parts[i-1] == "pieces":
-			words = append(words, "piece "+strconv.Itoa(n+1))
-		case err == nil:
-			words = append(words, "number "+strconv.Itoa(n+1))
-		case part != "pieces":
-			words = append(words, part)
-		}
-	}
-	return key, strings.Join(words, ", ")
-}
-
-// finding holds how to find what a key wants.
-var finding = map[string]string{
-	"pH":               "measure it over some weeks and give the lowest too",
-	"low":              "measure it over some weeks, at the time of day when it is lowest",
-	"high":             "measure it over some weeks, at the time of day when it is highest",
-	"usual":            "measure it over some weeks",
-	"chloride":         "ask the water supplier for the analysis, or measure with a test strip",
-	"salt_treatment":   "say the strongest salt bath that is planned, or `none`",
-	"alkalinity":       "measure with a drop test",
-	"temperature":      "measure it in the coldest and in the warmest week",
-	"grade":            "read the letters on the head of the fastener; without letters, ask the seller",
-	"residual_current": "read the figure with mA on the safety switch that feeds the sockets",
-	"curve":            "take points of flow and height from the maker's curve, not the figure on the box",
-	"wall":             "measure the plug that the hole saw cuts out",
-	"hardness":         "ask the seller of the rubber for its Shore A figure",
-	"standoff":         "measure from the floor up to the drain's open edge",
-	"weight_in_water":  "weigh the part while it hangs under water",
-	"lip_at":           "measure from the inner floor of the vessel up to the lip",
-	"crest_at":         "measure from the inner floor of the vessel up to the edge",
-	"at":               "measure from the inner floor of the vessel up to the centre of the hole or pipe end",
-	"inside":           "measure across the inside",
-	"height":           "measure from the inner floor up to the rim",
-	"stands_at":        "measure from the datum up to the inner floor, not to the top of the stand",
-	"class":            "read the print along the pipe",
-	"size":             "read the print along the pipe",
-	"standard":         "read the print along the pipe",
-	"joint":            "say how the joint is made: cemented, pinned, uncemented ...",
-	"material":         "look for the mark in the base of the vessel",
-}
-
-func howToFind(key string) string {
-	if how := finding[key]; how != "" {
-		return how
-	}
-	return "measure it or look it up, and write it there"
 }

@@ -29,12 +29,13 @@ type page struct {
 	words     glossary
 	flags     map[*review.Judgement]*review.Finding
 	explained map[*review.Clause]int // the flag at which the sources of a clause stand
+	opened    map[string]int         // the flag at which it is said what is missing
 }
 
 func newPage(r *review.Review, o Options) *page {
 	p := &page{
 		Review: r, in: o.Units, both: o.Both, shareEnd: shareEnd,
-		flags: map[*review.Judgement]*review.Finding{}, explained: map[*review.Clause]int{},
+		flags: map[*review.Judgement]*review.Finding{}, explained: map[*review.Clause]int{}, opened: map[string]int{},
 	}
 	for _, f := range r.Findings {
 		p.flags[f.Judgement] = f

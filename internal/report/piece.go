@@ -11,7 +11,7 @@ import (
 // pieceWords says a piece as it stands in the levelling table: "bend 45, pinned".
 func pieceWords(p *system.Piece, in quantity.System) string {
 	words := kindWords(p, in)
-	if joint, given := p.Joint.Value(); given && !lineJoint(p, joint) && p.Run == nil {
+	if joint, given := p.Joint.Value(); given && !lineJoint(p, joint) && p.Run == nil && joint != p.Kind {
 		words += ", " + hyphenless(joint)
 	}
 	return words

@@ -2,6 +2,7 @@ package report
 
 import (
 	"io"
+	"strconv"
 	"strings"
 
 	"dryfit/internal/quantity"
@@ -84,7 +85,13 @@ func Seen(w io.Writer, l *working.Ledger, o Options) error {
 		if i > 0 {
 			out = append(out, line{})
 		}
-		out = append(out, line{}.add(strings.ToUpper(safe(subject)), waterInk))
+		head := line{}.add(strings.ToUpper(safe(subject)), waterInk)
+		if id, index, cut := strings.Cut(subject, "/"); cut {
+			if n, err := strconv.Atoi(index); err == nil {
+				head = head.add(", piece "+strconv.Itoa(n+1)+" of "+id, noInk)
+			}
+		}
+		out = append(out, head)
 		for _, name := range names[subject] {
 			out = append(out, seen(nodes[key{subject, name}], most, o.Units)...)
 		}

@@ -31,7 +31,11 @@ func (p *page) vesselRows(v *system.Vessel) []level {
 		rim = heightShown(room, p.in) + " above the running water"
 	}
 	add(v.Form.Height, "rim", rim)
-	if v.Weir != nil {
+	switch {
+	case v.Weir == nil || v.Weir.Kind == "side_pipe": // a pipe in the wall has its row among the ends
+	case v.Weir.Kind == "holed_ring":
+		add(v.Weir.At, "ring of holes", up(v.Weir.At))
+	default:
 		add(v.Weir.CrestAt, "crest of the weir", up(v.Weir.CrestAt))
 	}
 	if v.Launder != nil {
@@ -108,6 +112,8 @@ func (p *page) ends(v *system.Vessel, floor float64, stands bool) []level {
 		z, known := first.To.Value()
 		row := level{z: z, known: known, words: l.ID + " goes out", note: under(z), pointers: []string{first.Pointer}}
 		switch {
+		case l.From.Part == "launder":
+			row.note = "behind the weir"
 		case first.FloorDrain != nil:
 			off, given := first.FloorDrain.Standoff.SI()
 			row.z, row.known, row.words = floor+off, stands && given, "drain opening"

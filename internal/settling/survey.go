@@ -90,11 +90,16 @@ func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
 	})
 }
 
-// inflow is what the lines bring into the settler.
+// inflow is what the lines bring into the settler. A line of its daily use whose
+// flow is not worked out leaves a gap: one that starts at a tee, say.
 func inflow(s *system.System, v *system.Vessel, l *working.Ledger, state working.Address) *working.Node {
 	var in []working.Input
 	for _, line := range s.LinesInto(v) {
-		if q := l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water}); q != nil {
+		q := l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water})
+		if q == nil && line.Duty == "flow" && line.From.Vessel == nil && !shut(line) {
+			q = working.Unknown("flow of "+line.ID, quantity.Flow, "", "the flow of "+line.ID+", which starts in no vessel, is not worked out yet")
+		}
+		if q != nil {
 			in = append(in, working.In("Q", q))
 		}
 	}
@@ -110,14 +115,33 @@ func inflow(s *system.System, v *system.Vessel, l *working.Ledger, state working
 	}, in...)
 }
 
+// shut says that a valve of the line is shut.
+func shut(line *system.Line) bool {
+	for _, p := range line.Pieces {
+		if p.Valve != nil {
+			if open, given := p.Valve.Open.SI(); given && open <= 0 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // standsInWell is the outside diameter of the pipe that rises in the well; nil if none does.
 func standsInWell(s *system.System, v *system.Vessel) *working.Node {
+	const title = "outside diameter of the pipe in the well"
 	for _, line := range s.LinesInto(v) {
-		if line.To.Part != "well" || len(line.Pieces) == 0 {
+		if line.To.Part != "well" || len(line.Pieces) == 0 || line.Duty != "flow" {
 			continue
 		}
 		p := line.Pieces[len(line.Pieces)-1]
-		if p.Outlet != nil && p.Outlet.Facing.Is("up") && p.Pipe != nil {
+		switch {
+		case p.HasDirection && p.Direction < math.Pi/4:
+		case !p.HasDirection && p.Outlet != nil:
+			return working.Unknown(title, quantity.Length, p.Outlet.Facing.Pointer(), "")
+		case p.Pipe == nil || p.Pipe.Outside <= 0:
+			return working.Unknown(title, quantity.Length, line.Pointer+"/pipe", "")
+		default:
 			return working.Row("outside diameter of "+p.Pipe.ID, quantity.Length, working.Exactly(p.Pipe.Outside), p.Pipe.Pointer, p.Pipe.Source, "")
 		}
 	}

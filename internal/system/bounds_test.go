@@ -18,15 +18,17 @@ func TestHostileFiles(t *testing.T) {
 		return b.String()
 	}
 	head := "dryfit: 1\nname: x\n"
-	vessels := "vessels:\n" + repeat(500, func(i int) string { return fmt.Sprintf("  vessel-number-%d-of-many: {role: store}\n", i) })
+	vessels := "vessels:\n" + repeat(100, func(i int) string { return fmt.Sprintf("  vessel-number-%d: {role: store}\n", i) })
 	for name, text := range map[string]string{
-		"many names that point at nothing": head + vessels + "lines:\n" + repeat(400, func(i int) string {
-			return fmt.Sprintf("  l%d: {from: vessel-numer-%d, to: vesel-number-%d, pieces: [%s]}\n", i, i, i, repeat(20, func(k int) string {
+		"many names that point at nothing": head + vessels + "lines:\n" + repeat(190, func(i int) string {
+			return fmt.Sprintf("  l%d: {from: vessel-numer-%d, to: vesel-number-%d, pieces: [%s]}\n", i, i, i, repeat(10, func(k int) string {
 				return fmt.Sprintf("{through: {wall_of: vessle-%d-%d}}, ", i, k)
 			}))
 		}),
 		"many misspelt keys": head + "vessels:\n  a: {" + repeat(500, func(i int) string { return fmt.Sprintf("stand_%d: 1, ", i) }) + "}\n",
-		"long lines":         head + "vessels: {a: {role: store}}\nlines:\n" + repeat(100, func(i int) string { return fmt.Sprintf("  l%d: {from: a, to: a, pieces: [%s]}\n", i, strings.Repeat("rise: 1 m, ", 230)) }),
+		"long lines": head + "vessels: {a: {role: store}}\nlines:\n" + repeat(100, func(i int) string {
+			return fmt.Sprintf("  l%d: {from: a, to: a, pieces: [%s]}\n", i, strings.Repeat("rise: 1 m, ", 230))
+		}),
 		"the longest lines that are read": head + "vessels: {a: {role: store, stands_at: 0 m}}\nlines:\n" + repeat(10, func(i int) string {
 			return fmt.Sprintf("  l%d: {from: a, to: a, pieces: [{intake: {at: 0 m}}, %s{outlet: {at: 0 m}}]}\n", i, strings.Repeat("rise: 1 mm, ", 196))
 		}),

@@ -113,6 +113,58 @@ func TestExamplesOfTheSchema(t *testing.T) {
 	}
 }
 
+// TestEverythingIsShown wants everything.yaml to use every key that the schema knows.
+func TestEverythingIsShown(t *testing.T) {
+	s := mustRead(t, "everything.yaml", systemFile(t, "everything.yaml"))
+	rules, err := systemRules()
+	if err != nil {
+		t.Fatal(err)
+	}
+	used := map[string]bool{} // a part that is referred to several times is one part
+	var follow func(part any, n *node)
+	follow = func(part any, n *node) {
+		rule := rules.resolved(part)
+		properties, _ := rule["properties"].(map[string]any)
+		prefix, _ := rule["prefixItems"].([]any)
+		for i, item := range n.items {
+			switch {
+			case n.form == mapping && properties[n.keys[i].name] != nil:
+				used[fmt.Sprintf("%p %s", properties, n.keys[i].name)] = true
+				follow(properties[n.keys[i].name], item)
+			case n.form == mapping:
+				follow(rule["additionalProperties"], item)
+			case i < len(prefix):
+				follow(prefix[i], item)
+			default:
+				follow(rule["items"], item)
+			}
+		}
+	}
+	follow(rules.text, s.Document.root)
+	var wanted func(part any, where string)
+	wanted = func(part any, where string) {
+		p, ok := part.(map[string]any)
+		if !ok {
+			return
+		}
+		properties, _ := p["properties"].(map[string]any)
+		for name, below := range properties {
+			if !used[fmt.Sprintf("%p %s", properties, name)] {
+				t.Errorf("%s/%s is not shown", where, name)
+			}
+			wanted(below, where+"/"+name)
+		}
+		for _, below := range []string{"items", "additionalProperties"} {
+			wanted(p[below], where+"/"+below)
+		}
+		defs, _ := p["$defs"].(map[string]any)
+		for name, below := range defs {
+			wanted(below, "/$defs/"+name)
+		}
+	}
+	wanted(rules.text, "")
+}
+
 func TestSchemasThatAreRefused(t *testing.T) {
 	for text, want := range map[string]string{
 		`{"type": "string", "format": "colour"}`:     `uses the format "colour", which nothing checks`,

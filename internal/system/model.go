@@ -58,8 +58,9 @@ type Vessel struct {
 	Well     *Well  // nil if none
 	Weir     *Weir  // nil if none
 	Launder  *Launder
-	Lid      Word   // what lies over it: lid/kind
-	SpillAt  Number // lowest place over which water would leave, if that is not the rim
+	Lid      Word       // what lies over it: lid/kind
+	Fixings  []*Fixings // of the well, the weir, the lid, and its other fasteners
+	SpillAt  Number     // lowest place over which water would leave, if that is not the rim
 }
 
 // Form is the inside of a vessel.
@@ -91,7 +92,6 @@ type Well struct {
 	Inside   Number
 	Outside  Number
 	LipAt    Number
-	Fixings  *Fixings
 	ComesOut Switch
 }
 
@@ -100,6 +100,7 @@ type Fixings struct {
 	Pointer string
 	Grade   Word
 	Count   Number
+	Wetted  Switch // taken as wetted unless it says no
 }
 
 // Weir is the edge over which a vessel gives its water.
@@ -254,6 +255,7 @@ type (
 		NearEdge, FootReach      Number // tail end to the near edge of the foot; near edge to the mouth's centre
 		FeetCount, FootWidth     Number
 		WeightInWater            Number
+		Fixings                  *Fixings // screws that hold it; nil if none
 	}
 	// Standpipe is an upright pipe whose rim sets a level.
 	Standpipe struct{ CrestAt Number }

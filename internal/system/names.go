@@ -46,7 +46,7 @@ func (r referrer) elsewhere() {
 		}
 		top.all(strings.Split(place.path, "/"), func(c cursor) {
 			if name := c.word(); name.given && !known[name.text] {
-				r.dangling(c.pointer, name.text, strings.TrimSuffix(place.sorts[0], "s"), candidates)
+				r.dangling(c.pointer, name.text, strings.TrimSuffix(place.sorts[0], "s"), candidates, place.sorts...)
 			}
 		})
 	}
@@ -75,10 +75,17 @@ func (c cursor) all(path []string, visit func(cursor)) {
 	c.items(func(_ int, v cursor) { v.all(path[1:], visit) })
 }
 
-// dangling reports a name that points at nothing, with the nearest that would do.
-func (r referrer) dangling(pointer, name, sort string, candidates []string) {
+// dangling reports a name that points at nothing, with the nearest that would
+// do. It says nothing when a mapping in which the name may stand is refused itself.
+func (r referrer) dangling(pointer, name, sort string, candidates []string, among ...string) {
 	if r.ps.full() || r.ps.broken[pointer] {
 		return
+	}
+	for _, sort := range append(among, sort+"s") {
+		if r.ps.broken["/"+sort] {
+			r.ps.broken[pointer] = true
+			return
+		}
 	}
 	write := "there is no " + sort + " to name: add one first"
 	near := nearest(name, candidates)

@@ -45,6 +45,9 @@ func readPiece(item cursor) *Piece {
 			FeetCount: c.at("feet", "count").count(), FootWidth: c.at("feet", "width").length(),
 			WeightInWater: c.get("weight_in_water").number(quantity.Force),
 		}
+		if screws := c.get("fixings"); screws.given() {
+			p.FloorDrain.Fixings = readFixings(screws)
+		}
 	case "standpipe":
 		p.Standpipe = &Standpipe{CrestAt: c.get("crest_at").length()}
 	case "bell_siphon":

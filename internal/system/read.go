@@ -151,10 +151,15 @@ func readVessel(id string, c cursor) *Vessel {
 	}
 	if well := c.get("well"); well.given() {
 		v.Well = readWell(well)
+		v.Fixings = append(v.Fixings, readFixings(well.get("fixings"))) // a well does not hang by itself
 	}
 	if weir := c.get("weir"); weir.given() {
 		v.Weir = readWeir(weir)
+		_, edge := weir.only()
+		v.fix(edge.get("fixings"))
 	}
+	v.fix(c.at("lid", "fixings"))
+	c.get("fasteners").items(func(_ int, one cursor) { v.fix(one) })
 	if launder := c.get("launder"); launder.given() {
 		v.Launder = &Launder{Pointer: launder.pointer, FloorAt: launder.get("floor_at").length()}
 	}
@@ -187,7 +192,7 @@ func readWell(c cursor) *Well {
 	return &Well{
 		Pointer: c.pointer,
 		Inside:  c.get("inside").length(), Outside: c.get("outside").length(), LipAt: c.get("lip_at").length(),
-		Fixings: readFixings(c.get("fixings")), ComesOut: c.get("comes_out").toggle(),
+		ComesOut: c.get("comes_out").toggle(),
 	}
 }
 
@@ -210,9 +215,13 @@ func readWeir(c cursor) *Weir {
 	return weir
 }
 
-func readFixings(c cursor) *Fixings {
-	if !c.given() {
-		return nil
+// fix adds fixings that are given.
+func (v *Vessel) fix(c cursor) {
+	if c.given() {
+		v.Fixings = append(v.Fixings, readFixings(c))
 	}
-	return &Fixings{Pointer: c.pointer, Grade: c.get("grade").word(), Count: c.get("count").count()}
+}
+
+func readFixings(c cursor) *Fixings {
+	return &Fixings{Pointer: c.pointer, Grade: c.get("grade").word(), Count: c.get("count").count(), Wetted: c.get("wetted").toggle()}
 }

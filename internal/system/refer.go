@@ -1,6 +1,9 @@
 package system
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // outer are the ends that are no part of the loop.
 var outer = []string{"mains", "outside", "bucket"}
@@ -44,18 +47,19 @@ func (r referrer) end(l *Line, e *End, w Word) {
 	}
 	if v := r.s.vessels[first]; v != nil {
 		e.Vessel, e.Part = v, second
-		if dotted && !v.has(second) {
+		if dotted && !v.has(second) && !r.ps.broken[child(v.Pointer, second)] {
 			r.ps.add(e.Pointer, quoted(name), "give "+quoted(first)+" a "+quoted(second)+" first, or write "+quoted(first)+" alone")
 		}
 		return
 	}
 	other := r.s.lines[first]
 	if other == nil || !dotted {
-		r.dangling(e.Pointer, name, "end", append(append(ids(r.s.Vessels), outer...), r.s.teeNames()...))
+		r.dangling(e.Pointer, name, "end", append(append(ids(r.s.Vessels), outer...), r.s.teeNames()...), "vessels", "lines")
 		return
 	}
 	t := other.Tee(second)
 	switch {
+	case t == nil && r.unsure(other):
 	case t == nil:
 		r.dangling(e.Pointer, name, "tee", other.teeNames())
 	case other == l:
@@ -65,6 +69,13 @@ func (r referrer) end(l *Line, e *End, w Word) {
 	default:
 		e.Line, e.Tee = other, second
 	}
+}
+
+// unsure says whether a line may have tees that could not be read.
+func (r referrer) unsure(l *Line) bool {
+	return r.ps.broken[child(l.Pointer, "pieces")] || slices.ContainsFunc(l.Pieces, func(p *Piece) bool {
+		return p.unknown() || p.Tee != nil && r.ps.broken[p.Tee.ID.pointer]
+	})
 }
 
 // has says whether a vessel has a part by that name.
@@ -144,9 +155,10 @@ func (r referrer) vessel(w Word) *Vessel {
 
 // tees checks that each tee has a name of its own and each that is open to a line has its line.
 func (r referrer) tees() {
-	uses := map[*Piece]int{}
+	uses, lost := map[*Piece]int{}, false
 	for _, l := range r.s.Lines {
 		for _, e := range []End{l.From, l.To} {
+			lost = lost || e.unresolved()
 			if e.Line != nil {
 				uses[e.Line.Tee(e.Tee)]++
 			}
@@ -170,9 +182,10 @@ func (r referrer) tees() {
 			}
 			open := p.Tee.Third.given && p.Tee.Third.text == "line"
 			switch {
+			case r.ps.broken[id.pointer] || r.ps.broken[p.Tee.Count.pointer]:
 			case open && !id.given:
 				r.ps.add(p.Pointer, "a tee open to a line, without an id", "add `id`, and start or end a line at "+quoted(l.ID+".its-id"))
-			case open && uses[p] == 0:
+			case open && uses[p] == 0 && !lost:
 				r.ps.add(p.Pointer, "a tee open to a line that is not there", "start or end a line at "+quoted(l.ID+"."+id.text)+", or write another `third`")
 			case uses[p] > many:
 				r.ps.add(p.Pointer, "a tee with more lines than ways", "give each line its own tee")

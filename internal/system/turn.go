@@ -57,8 +57,9 @@ func (p *Piece) elevation() (float64, bool) {
 
 // facing is the direction of the water at an open end: out of it (1) or into it (-1).
 func facing(w Word, way float64) (float64, bool) {
-	e, ok := map[string]float64{"up": plumb, "down": -plumb, "level": flat}[w.text]
-	return e * way, ok && w.given
+	word, given := w.Value()
+	e, ok := map[string]float64{"up": plumb, "down": -plumb, "level": flat}[word]
+	return e * way, ok && given
 }
 
 // turnOf is the angle by which the water turns in a piece.

@@ -151,6 +151,8 @@ func (w *walker) step(l *Line, i int) step {
 		}
 	}
 	switch r := p.Run; {
+	case w.ps.broken[child(p.Value, "way")]:
+		return step{climb: unknown(p.Pointer)}
 	case r.Fit:
 		return step{kind: fitted, slope: slope}
 	case r.Height.given:
@@ -192,7 +194,9 @@ func (p *Piece) heightOf() (Number, *Vessel) {
 // marks lists the heights that the file gives along a line, in order.
 func (w *walker) marks(l *Line) []mark {
 	var out []mark
-	if z, ok := w.tee(l.From); ok {
+	if l.From.unresolved() {
+		out = append(out, mark{0, unknown(l.From.Pointer), l.From.Pointer, "its start"})
+	} else if z, ok := w.tee(l.From); ok {
 		out = append(out, mark{0, z, l.From.Pointer, "the tee that it starts from"})
 	}
 	for i, p := range l.Pieces {
@@ -200,7 +204,9 @@ func (w *walker) marks(l *Line) []mark {
 			out = append(out, mark{i, z, pointer, p.name()})
 		}
 	}
-	if z, ok := w.tee(l.To); ok {
+	if l.To.unresolved() {
+		out = append(out, mark{len(l.Pieces), unknown(l.To.Pointer), l.To.Pointer, "its end"})
+	} else if z, ok := w.tee(l.To); ok {
 		out = append(out, mark{len(l.Pieces), z, l.To.Pointer, "the tee where it ends"})
 	}
 	return out
@@ -209,6 +215,9 @@ func (w *walker) marks(l *Line) []mark {
 // mark is the height that the file gives a piece, if it gives one. What another
 // layer has refused counts as given and not known.
 func (w *walker) mark(p *Piece) (z Linear, pointer string, given bool) {
+	if p.unknown() {
+		return unknown(p.Pointer), p.Pointer, true
+	}
 	for _, side := range p.sides() {
 		if w.ps.broken[side.pointer] || w.ps.broken[p.Pointer] {
 			return unknown(p.Pointer), p.Pointer, true
@@ -225,11 +234,24 @@ func (w *walker) mark(p *Piece) (z Linear, pointer string, given bool) {
 	switch end := p.end(); {
 	case above != nil:
 		z = z.Plus(w.of(above.StandsAt))
-	case end != nil && end.Line == nil && end.Outer == "":
+	case end != nil && end.unresolved():
 		z = unknown(end.Pointer)
+	}
+	if p.SiphonBreak != nil && w.doubtful(p.Line) {
+		z = unknown(at.pointer) // the vessel it stands in follows from the crossings
 	}
 	return z, at.pointer, true
 }
+
+// doubtful says whether a line has a piece that another layer has refused.
+func (w *walker) doubtful(l *Line) bool {
+	return slices.ContainsFunc(l.Pieces, func(p *Piece) bool {
+		return p.unknown() || w.ps.broken[p.Pointer] || slices.ContainsFunc(p.sides(), func(side Word) bool { return w.ps.broken[side.pointer] })
+	})
+}
+
+// unresolved says whether an end leads nowhere: a problem has been told of it.
+func (e *End) unresolved() bool { return e.Vessel == nil && e.Line == nil && e.Outer == "" }
 
 // sides is the leaves that may name the vessel that a piece crosses.
 func (p *Piece) sides() []Word {

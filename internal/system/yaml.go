@@ -81,8 +81,10 @@ func control(r rune) bool {
 	return r < ' ' && r != '\t' && r != '\n' && r != '\r' || r >= 0x7f && r <= 0x9f || r == 0xfffe || r == 0xffff
 }
 
-// errSecond is given for a stream of several documents.
-var errSecond = errors.New("a second document")
+// secondDocument is the error for a stream of several documents, with the line at which the second starts.
+type secondDocument struct{ line int }
+
+func (secondDocument) Error() string { return "a second document" }
 
 // load runs the YAML library. Version 4 is used because it tells the place of a
 // mistake as numbers and bounds the depth while it reads; version 3 does neither.
@@ -99,7 +101,7 @@ func load(data []byte) (top *yaml.Node, err error) {
 		return nil, err
 	}
 	if err := loader.Load(&second); err == nil {
-		return &second, errSecond
+		return nil, secondDocument{second.Line}
 	} else if !errors.Is(err, io.EOF) {
 		return nil, err
 	}
@@ -108,6 +110,11 @@ func load(data []byte) (top *yaml.Node, err error) {
 
 // syntax turns the library's error into a problem in plain words.
 func syntax(err error, data []byte, ps *problems) {
+	var second secondDocument
+	if errors.As(err, &second) {
+		ps.addAt(Place{ps.doc.File, max(second.line, 1), 1}, "", "a second document", "keep one loop in one file: take out the line `---` and what follows")
+		return
+	}
 	var e *yaml.LoadError
 	if !errors.As(err, &e) {
 		e = &yaml.LoadError{Message: err.Error()}
@@ -123,7 +130,6 @@ func syntax(err error, data []byte, ps *problems) {
 		return
 	}
 	for _, known := range [][3]string{
-		{"a second document", "a second document", "keep one loop in one file: take out the line `---` and what follows"},
 		{"exceeded max depth", "values nested too deep", fmt.Sprintf("nest at most %d deep", mostDepth)},
 		{"cannot start any token", "a character that cannot stand here", "put text that starts with a sign in quotes"},
 		{"mapping values are not allowed", "a colon inside a value", "put the value in quotes, or start a new line"},
@@ -139,9 +145,6 @@ func syntax(err error, data []byte, ps *problems) {
 			break
 		}
 	}
-	if errors.Is(err, errSecond) {
-		at.Line, at.Column = secondDocument(data)
-	}
 	ps.addAt(at, "", found, write)
 }
 
@@ -154,23 +157,6 @@ func fromPlace(data []byte, at Place) []byte {
 	runes := []rune(string(lines[at.Line-1]))
 	return []byte(string(runes[min(at.Column-1, len(runes)):]))
 }
-
-var documentMark = regexp.MustCompile(`(?m)^(---|\.\.\.)(\s|$)`)
-
-// secondDocument finds the line that starts a second document.
-func secondDocument(data []byte) (line, column int) {
-	marks := documentMark.FindAllIndex(data, -1)
-	for _, m := range marks {
-		if len(bytes.TrimSpace(withoutComments(data[:m[0]]))) > 0 {
-			return bytes.Count(data[:m[0]], []byte("\n")) + 1, 1
-		}
-	}
-	return 1, 1
-}
-
-var comment = regexp.MustCompile(`(?m)^\s*(#|%|---).*$`)
-
-func withoutComments(data []byte) []byte { return comment.ReplaceAll(data, nil) }
 
 // A composer turns the library's nodes into ours, aliases written out.
 type composer struct {

@@ -2,14 +2,14 @@
 # scope: package
 # title: Screws, bolts and clips that the water wets shall stand its chloride and its acid.
 # description: |
-#   Stainless steel fails in the gap under a screw head, where chloride gathers and eats pits. How
-#   much chloride there will be is set by the strongest salt treatment you plan, since 1 g of
-#   salt in a litre brings about 600 mg of chloride: that is why the strongest treatment is
-#   judged and not the water of today. Acid is another matter. A loop turns acid as its bacteria
-#   work, which good stainless steel hardly feels, but zinc, copper and brass dissolve in it, and what
-#   dissolves stays in the loop and harms fish. So the material has to be one that may be wetted
-#   at all, the chloride has to stay under what the grade stands, and the lowest pH
-#   above the lowest that the grade stands. Plastic stands all three.
+#   Stainless steel fails in the narrow gap under a screw or a washer, where chloride gathers and
+#   eats pits. How much chloride there will be is set by the strongest salt treatment you plan,
+#   since 1 g of salt in a litre brings about 600 mg of chloride: that is why the strongest
+#   treatment is judged and not the water of today. Acid is another matter. A loop turns acid as
+#   its bacteria work, which good stainless steel hardly feels, but zinc, copper and brass dissolve
+#   in it, and what dissolves stays in the loop and harms fish. So three things are asked: the
+#   material is one that may be wetted at all, the chloride stays under what the grade stands, and
+#   the lowest pH is not under the least that the grade stands. Plastic passes all three.
 # custom:
 #   strength: shall
 #   cases: [always]

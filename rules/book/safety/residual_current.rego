@@ -1,13 +1,13 @@
 # METADATA
 # scope: package
-# title: Everything in the loop that takes mains power shall be behind a residual current device of 30 mA or less.
+# title: Everything in the loop that takes mains power shall be behind a residual-current device of 30 mA or less.
 # description: |
-#   A residual current device compares the current that goes out with the current that comes
-#   back. What is missing may be flowing through the water and through you, and it switches off
-#   within a fraction of a second. From 10 mA a shock hurts and the hand may not let go; above
-#   50 mA it can kill. A device of 100 mA or more is made against fire and does not save a person. Have at least
-#   two, or one trip stops the pump and the air together. Press the test button every month.
-#   Behind a battery inverter such a device may never trip: ask whoever fitted it.
+#   A residual-current device compares the current that goes out with the current that comes
+#   back. What is missing may be flowing through the water and through you, and then it switches
+#   off within a fraction of a second. From 10 mA a shock hurts and the hand may not let go; above
+#   50 mA it can kill. A device of 100 mA or more is made against fire and does not save a person.
+#   Have at least two, or one trip stops the pump and the air together. Press the test button
+#   every month. Behind a battery inverter such a device may never trip: ask whoever fitted it.
 # custom:
 #   strength: shall
 #   safety: true
@@ -19,7 +19,7 @@
 #     trip: {of: residual_current, most: 30 mA}
 #   sources:
 #     - grade: from memory
-#       text: IEC 60364-4-41, additional protection by residual current devices of not more than 30 mA.
+#       text: IEC 60364-4-41, additional protection by residual-current devices of not more than 30 mA.
 #     - grade: published
 #       text: BS 7671, 411.3.3, socket outlets and equipment used outdoors, 30 mA or less.
 #     - grade: common practice

@@ -5,10 +5,11 @@
 #   The inlet well is the open pipe that the dirty water enters by. It leads the water down, so
 #   that it has to rise again slowly outside and leaves its solids behind. With a lip too high the
 #   water slips under it straight to the weir and takes the solids along. With a lip too low the
-#   water blows on the sludge that already lies on the floor. The depth is measured from the
-#   surface while the pump runs: down to the lip, over down to the inner floor. Nobody has
-#   published the best depth for a fish settler; half is a custom that works, and moving the
-#   well costs nothing. What limits it in the end is the room above the sludge just before cleaning.
+#   water blows on the sludge that already lies on the floor. Both depths are measured down from
+#   the surface while the pump runs, one to the lip and one to the inner floor; the share is the
+#   first over the second. Nobody has published the best depth for a fish settler; half is a
+#   custom that works, and moving the well costs nothing. What limits it in the end is the room
+#   above the sludge just before cleaning.
 # custom:
 #   strength: should
 #   cases: [run_clean, run_least, run_worst]
