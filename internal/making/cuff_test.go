@@ -96,3 +96,11 @@ func TestCurtainOfAQuarterBore(t *testing.T) {
 	share, _ := CurtainShare(0.0429/4, 0, 0.0429)
 	near(t, "share", share, 1, 1e-12)
 }
+
+// Rubber that relaxes helps less with the years; a cuff that lifts is at its worst
+// when new, and no relaxation may turn that into a push: 1.2 N up against 0.7 N of
+// weight leaves the drain afloat by half a newton.
+func TestRelaxationNeverHelps(t *testing.T) {
+	near(t, "pushing", ForceLeft(20, 0.5, 0.7), 10.7, 1e-12)
+	near(t, "lifting", ForceLeft(-1.2, 0.5, 0.7), -0.5, 1e-12)
+}

@@ -180,7 +180,7 @@ func next(t *tables.Tables, row tables.Pipe, ok bool) (tables.Pipe, bool) {
 // grade swaps fixings for another grade.
 func grade(_ *review.Review, f *review.Finding, to string) []proposal {
 	return []proposal{{
-		text:  "fixings of " + to,
+		text:  "fixings of " + to + " for " + strings.ReplaceAll(strings.TrimSuffix(f.Subject, "/fixings"), "/", ", "),
 		edits: []system.Edit{{Op: system.Set, Pointer: f.At, Value: to}},
 	}}
 }

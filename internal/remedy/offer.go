@@ -60,24 +60,24 @@ func proposals(r *review.Review, f *review.Finding, lever review.Lever) []propos
 
 // try works the whole system again with the edits made, and says whether the
 // finding is cleared with no other shall worse than before.
-func try(ctx context.Context, book *judge.Book, r *review.Review, f *review.Finding, edits []system.Edit) (then string, holds bool, err error) {
+func try(ctx context.Context, book *judge.Book, r *review.Review, f *review.Finding, edits []system.Edit) (then review.Then, holds bool, err error) {
 	s, problems := r.System.Edited(edits...)
 	if len(problems) > 0 {
-		return "", false, nil
+		return then, false, nil
 	}
 	judgements, err := book.Judge(ctx, survey.Survey(s))
 	if err != nil {
-		return "", false, err
+		return then, false, err
 	}
 	before, after := open(r.Judgements), open(judgements)
 	for key, n := range after {
 		if key.shall && n > before[key] {
-			return "", false, nil
+			return then, false, nil
 		}
 	}
 	key := keyOf(f.Judgement)
 	if after[key] >= before[key] {
-		return "", false, nil
+		return then, false, nil
 	}
 	return outcome(f, judgements), true, nil
 }

@@ -1,31 +1,22 @@
 package remedy
 
-import (
-	"dryfit/internal/quantity"
-	"dryfit/internal/review"
-)
+import "dryfit/internal/review"
 
-// outcome says in words what the judged value is once the edits are made. Pieces
-// may have moved, so it is the value of the same quantity that lies nearest its limit.
-func outcome(f *review.Finding, judgements []*review.Judgement) string {
-	var tightest *review.Judgement
+// outcome is what makes the clause met once the edits are made: on the same
+// subject or, since pieces are renumbered when one is replaced by several, the
+// first met judgement of the clause on the same part.
+func outcome(f *review.Finding, judgements []*review.Judgement) review.Then {
+	var found *review.Judgement
 	for _, j := range judgements {
 		if keyOf(j) != keyOf(f.Judgement) || j.Verdict != review.Met {
 			continue
 		}
-		if j.Subject == f.Subject {
-			tightest = j
-			break
-		}
-		if tightest == nil {
-			tightest = j
+		if found == nil || j.Subject == f.Subject {
+			found = j
 		}
 	}
-	switch {
-	case tightest == nil:
-		return ""
-	case tightest.Fact:
-		return tightest.Title + " is then " + tightest.Word
+	if found == nil {
+		return review.Then{}
 	}
-	return tightest.Title + " is then " + quantity.Format(tightest.Kind, tightest.Value.X, quantity.Metric)
+	return review.Then{Title: found.Title, Kind: found.Kind, Value: found.Value.X, Word: found.Word}
 }

@@ -198,7 +198,7 @@ func sample(t *testing.T) *review.Review {
 		case turnClause:
 			f.Shows = []*working.Node{loss}
 			f.Remedies = []review.Remedy{{
-				Text: "two 45s with 90 mm of pipe between them", Then: "the turn then costs 3.3 mm of head when fouled, not 5.7",
+				Text: "two 45s with 90 mm of pipe between them", Then: review.Then{Title: "head lost in the bend", Kind: quantity.Head, Value: 0.0033},
 				Edits: []system.Edit{{Op: system.Splice, Pointer: "/lines/solids-run/pieces/2", Value: []any{system.Map{{Key: "bend", Value: "45 deg"}}}}},
 			}}
 		case depthClause:

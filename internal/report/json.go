@@ -141,7 +141,7 @@ func (r recorder) finding(f *review.Finding, judged int) findingRecord {
 		}
 	}
 	for _, m := range f.Remedies {
-		rec := remedyRecord{Text: m.Text, Then: m.Then, Edits: []editRecord{}}
+		rec := remedyRecord{Text: m.Text, Then: becomes(m.Then, r.in), Edits: []editRecord{}}
 		for _, e := range m.Edits {
 			rec.Edits = append(rec.Edits, editRecord{opWords[e.Op], e.Pointer, jsonValue(e.Value)})
 		}

@@ -42,8 +42,8 @@ func (p *page) note(f *review.Finding, wide int) []line {
 			label = "or"
 		}
 		text := sentence(r.Text)
-		if r.Then != "" {
-			text += " " + capital(sentence(r.Then))
+		if then := becomes(r.Then, p.in); then != "" {
+			text += " " + capital(sentence(then))
 		}
 		add(label, text, noInk)
 	}

@@ -192,3 +192,14 @@ func roundedLimit(x *float64) *float64 {
 	y := rounded(*x)
 	return &y
 }
+
+// becomes says what a remedy makes of what was judged: "the lip ... is then 0.5".
+func becomes(t review.Then, in quantity.System) string {
+	switch {
+	case t.Title == "":
+		return ""
+	case t.Word != "":
+		return t.Title + ": then " + t.Word
+	}
+	return t.Title + ": then " + shown(t.Kind, t.Value, in)
+}

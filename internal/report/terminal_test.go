@@ -186,7 +186,7 @@ func TestStrangersFile(t *testing.T) {
 			for i, f := range r.Findings {
 				f.Missing = []string{evil, "/" + evil}
 				f.Title, f.Word, f.When, f.Wanted = evil, evil, evil, []string{evil, evil}
-				f.Remedies = []review.Remedy{{Text: evil, Then: evil}}
+				f.Remedies = []review.Remedy{{Text: evil, Then: review.Then{Title: evil, Word: evil}}}
 				f.Number = i * 70
 			}
 			r.NotLooked = append(r.NotLooked, review.Remark{Pointer: "/" + evil}, review.Remark{Pointer: evil + "/" + evil})

@@ -43,7 +43,8 @@ var noZero = map[quantity.Kind]bool{quantity.Temperature: true}
 // OfLimit is the share of the limit that is used: value over limit for an upper
 // limit, limit over value for a lower one, and in a band the distance from the
 // middle over half the width. It is not known where the judgement is on a fact,
-// and where the value or the limit is not above zero or the scale has no natural zero.
+// where the limit is not above zero or the value below it, or at zero against a
+// lower limit, and where the scale has no natural zero.
 func (j *Judgement) OfLimit() (float64, bool) {
 	if j.Fact || (j.Verdict != Met && j.Verdict != NotMet) || noZero[j.Kind] || heights[j.Name] {
 		return 0, false
@@ -56,11 +57,9 @@ func (j *Judgement) OfLimit() (float64, bool) {
 			return 0, false
 		}
 		return math.Abs(x-(*least+half)) / half, true
-	case x <= 0:
-		return 0, false
-	case most != nil && *most > 0:
+	case most != nil && *most > 0 && x >= 0:
 		return x / *most, true
-	case least != nil && *least > 0:
+	case least != nil && *least > 0 && x > 0:
 		return *least / x, true
 	}
 	return 0, false

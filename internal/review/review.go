@@ -1,6 +1,7 @@
 package review
 
 import (
+	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
@@ -18,8 +19,17 @@ type Finding struct {
 // and no other shall worse.
 type Remedy struct {
 	Text  string // what to do, in words with numbers
-	Then  string // what the judged value then is
+	Then  Then
 	Edits []system.Edit
+}
+
+// Then is what was judged, as it is once the edits are made. It has no title where
+// the edits did away with the subject.
+type Then struct {
+	Title string
+	Kind  quantity.Kind
+	Value float64
+	Word  string // of a fact; empty for a quantity
 }
 
 // Review is everything that is said about one system.

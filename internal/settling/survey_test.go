@@ -1,0 +1,76 @@
+package settling
+
+import (
+	"math"
+	"os"
+	"strings"
+	"testing"
+
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/working"
+)
+
+// settled is the demo's settler with one text in place of another and 1000 L/h in its solids line.
+func settled(t *testing.T, old, put string) func(name string) (float64, []working.Gap) {
+	t.Helper()
+	const file = "../../testdata/systems/quarry-road.yaml"
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(string(data), old) {
+		t.Fatalf("%q stands nowhere in the demo", old)
+	}
+	s, problems := system.Read(file, []byte(strings.Replace(string(data), old, put, 1)))
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	l := working.NewLedger()
+	working.EachRunning(func(runCase, water string) {
+		enter := func(subject, name string, kind quantity.Kind, x float64) {
+			l.Take(working.Address{Subject: subject, Name: name, Case: runCase, Water: water}, working.Definition{Name: name, Kind: kind}, "", working.Fixed(name, kind, x, ""))
+		}
+		enter("solids-run", "flow", quantity.Flow, 1/3600.0)
+		enter("settler", "water_level", quantity.Length, 0.917)
+	})
+	Survey(s, l)
+	return func(name string) (float64, []working.Gap) {
+		n := l.Find(working.Address{Subject: "settler", Name: name, Case: working.RunClean, Water: "usual"})
+		v, _ := n.Value()
+		return v.X, n.Gaps()
+	}
+}
+
+// The flow in the well goes down beside the pipe that rises in it; a mouth that
+// looks sideways takes no room, and one of which nothing is said leaves a gap or follows its pipe.
+func TestThePipeInTheWellTakesRoom(t *testing.T) {
+	whole := math.Pi / 4 * 0.1292 * 0.1292
+	pipe := math.Pi / 4 * 0.04825 * 0.04825
+	v, gaps := settled(t, "facing: up", "facing: up")("well_downflow")
+	if len(gaps) > 0 || math.Abs(v-1/3600.0/(whole-pipe)) > 1e-9 {
+		t.Errorf("round the pipe it is %v, %v", v, gaps)
+	}
+	v, gaps = settled(t, "outlet: {at: 540 mm, facing: up}", "outlet: {at: 540 mm}")("well_downflow")
+	if len(gaps) > 0 || math.Abs(v-1/3600.0/(whole-pipe)) > 1e-9 {
+		t.Errorf("with the outlet at the end of a rise it is %v, %v", v, gaps)
+	}
+}
+
+// A second line into the settler whose flow is not known leaves a gap: its water is not nothing.
+func TestABranchIntoTheSettlerIsNotNothing(t *testing.T) {
+	at := settled(t, "  settler-waste:\n", `  bypass:
+    from: mains
+    to: settler
+    pipe: riser-25
+    pieces:
+      - across: 1 m
+      - bend: 90 deg
+      - outlet: {at: 700 mm, facing: down}
+
+  settler-waste:
+`)
+	if v, gaps := at("overflow_rate"); len(gaps) == 0 {
+		t.Errorf("the overflow rate is %v", v)
+	}
+}
