@@ -273,3 +273,23 @@ func BenchmarkLoadTheBook(b *testing.B) {
 		}
 	}
 }
+
+// A missing number is to be measured, not chosen so that a clause is met.
+func TestWhatIsUndeterminedHasNoRemedy(t *testing.T) {
+	sound := reviewed(t, "quarry-road.yaml")
+	for _, pointer := range []string{"/vessels/settler/well/lip_at", "/mains/residual_current", "/vessels/settler/well/fixings/grade"} {
+		r := edited(t, sound.System, system.Edit{Op: system.Delete, Pointer: pointer})
+		named := false
+		for _, f := range r.Findings {
+			if f.Verdict != review.Undetermined || len(f.Remedies) > 0 {
+				t.Errorf("without %s, %s is %s with remedies %v", pointer, f.Clause.ID, f.Verdict, f.Remedies)
+			}
+			for _, missing := range f.Missing {
+				named = named || missing == pointer
+			}
+		}
+		if !named || r.ExitStatus(review.Shall) == review.NothingToAct && strings.HasPrefix(pointer, "/mains") {
+			t.Errorf("without %s no finding names it", pointer)
+		}
+	}
+}

@@ -71,7 +71,7 @@ var (
 	Cases = []working.Named{
 		{Name: working.Always, Title: "what is the same in every state: geometry and materials"},
 		{Name: working.RunClean, Title: "the pump runs at its greatest, all walls clean"},
-		{Name: working.RunLeast, Title: "the pump's side is fouled and air stands at its crest: the least flow, what is needed"},
+		{Name: working.RunLeast, Title: "the pump's side is fouled, and air fills the pipe behind its highest point: the least flow, what is needed"},
 		{Name: working.RunWorst, Title: "the pump's side is clean and the gravity side fouled: what must be carried"},
 	}
 	Relations = []working.Named{

@@ -26,12 +26,30 @@ func (b *bench) entrance(p *system.Piece) element {
 	return b.fitting(p, "entrance-projecting")
 }
 
-// guard is the slots before an intake, each narrowed by the film on its edges.
+// guard is the slots or round holes before an intake, each narrowed by the film
+// on its edges; where only their open area is stated, that.
 //
-//	h = (Q/(Cd n (w - 2t)(l - 2t)))^2/2g
+//	h = (Q/(Cd A))^2/2g,  A = n (w - 2t)(l - 2t) or n pi/4 (w - 2t)^2
 func (b *bench) guard(p *system.Piece) element {
 	g := p.Intake.Guard
 	_, film := b.roughness("smooth-plastic")
+	switch {
+	case g.Holes.Given():
+		return element{p, []working.Input{
+			working.In("n", working.File("number of holes", g.Holes)),
+			working.In("d", working.File("diameter of a hole", g.Width)),
+			working.In("t", film)},
+			func(q float64, x []float64) float64 {
+				d := x[1] - 2*x[2]
+				if d <= 0 {
+					return math.Inf(1) // grown shut
+				}
+				return holes(q, x[0]*math.Pi/4*d*d)
+			}}
+	case g.Area.Given() && !g.Slots.Given():
+		return element{p, []working.Input{working.In("A", working.File("open area of the guard", g.Area))},
+			func(q float64, x []float64) float64 { return holes(q, x[0]) }}
+	}
 	return element{p, []working.Input{
 		working.In("slots", working.File("number of slots", g.Slots)),
 		working.In("w", working.File("width of a slot", g.Width)),

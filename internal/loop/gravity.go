@@ -55,11 +55,13 @@ func (b *bench) gravity(l *system.Line, below *working.Node) gravity {
 		ends = append(ends, s.take(working.In("D", b.bore(l.Pieces[n-1])), working.In("t", film))...)
 	}
 	return gravity{s, func(q float64, x []float64) float64 {
-		free := 0.0
+		z := math.Max(x[ends[0]], x[ends[1]])
 		if len(ends) > 2 {
-			free = over(q, x[ends[2]]-2*x[ends[3]])
+			if d := x[ends[2]] - 2*x[ends[3]]; x[ends[1]]+2*d > x[ends[0]] { // else it is deep under water
+				z = math.Max(z, x[ends[1]]+over(q, d))
+			}
 		}
-		z := math.Max(x[ends[0]], x[ends[1]]+free) + loss(q, x, -1)
+		z += loss(q, x, -1)
 		var buffer [8]float64
 		for i, c := range controls {
 			head, half := c.over(q, x[at[i][1]]-2*x[at[i][2]])

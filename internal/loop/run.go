@@ -71,7 +71,7 @@ func (r *run) all() {
 
 // circle is what a quantity comes to that would have to be known to work itself out.
 func (r *run) circle(name string, kind quantity.Kind, at string) *working.Node {
-	return working.Unknown(name, kind, "", "the lines lead round in a circle without a pump or a stated level at "+at)
+	return working.Unknown(name, kind, "", "the lines lead round in a circle at "+at+": put a pump into one of them, or state the running level of a vessel (`water.running`)")
 }
 
 // flow is what runs through a line: from its pump, or what comes into the vessel above it.

@@ -24,7 +24,7 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	})
 	v.greatestFlows()
 	for _, r := range runs {
-		if r.runCase != working.RunLeast {
+		if r.runCase == working.RunWorst || r.runCase == working.RunClean && r.temperature == "usual" { // clean, one is enough to compare with
 			r.capacities()
 		}
 	}

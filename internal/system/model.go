@@ -248,7 +248,10 @@ type (
 		Guard  *Guard
 	}
 	// Guard keeps fish out of an intake.
-	Guard struct{ Slots, Width, Length Number }
+	Guard struct {
+		Slots, Width, Length Number // Width is also the diameter of a hole
+		Holes, Area          Number // in place of slots
+	}
 	// FloorDrain is a drain that stands on the floor of a vessel on its foot.
 	FloorDrain struct {
 		Flange, Standoff, TailAt Number

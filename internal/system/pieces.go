@@ -141,7 +141,10 @@ func readGuard(c cursor) *Guard {
 	if !c.given() {
 		return nil
 	}
-	return &Guard{Slots: c.get("slots").count(), Width: c.get("width").length(), Length: c.get("length").length()}
+	return &Guard{
+		Slots: c.get("slots").count(), Width: c.get("width").length(), Length: c.get("length").length(),
+		Holes: c.get("holes").count(), Area: c.get("area").number(quantity.Area),
+	}
 }
 
 func readThrough(c cursor) *Through {

@@ -6,7 +6,7 @@
 #   floor, until the pump has nothing left to pump. So capacity is held against the greatest flow
 #   that can arrive, the flow asked for or the flow the pump gives, whichever is more. It is the
 #   flow at which the water above the line stands 50 mm under the edge where it would spill, with
-#   the line fouled and its valves fully open. The 50 mm are for what the sums leave out: a wave,
+#   the line fouled and its valves as the file sets them. The 50 mm are for what the sums leave out: a wave,
 #   a vessel that stands out of level, foam, a mat of leaves on the inlet, and the error of
 #   the sums, which for a short pipe that runs part full is some millimetres.
 # custom:

@@ -5,8 +5,8 @@
 #   A line that runs by gravity gets slime and grit on its wall, and later you may want more flow
 #   through it or want to hold some back. The room for that is decided on the day the pipe is
 #   bought. Capacity is the flow at which the water above the line stands 50 mm under the edge
-#   where it would spill, with the line fouled and its valves fully open. The reserve is not there
-#   to be used up by a valve left half shut: on a line that carries solids such a valve is the next
+#   where it would spill, with the line fouled and its valves as the file sets them: open, if it
+#   says nothing. The reserve is not there to be used up by a valve left half shut: on a line that carries solids such a valve is the next
 #   blockage. Hold the flow back at the pump's delivery or with a standpipe that can be moved.
 # custom:
 #   strength: should
