@@ -1,6 +1,8 @@
 package loop
 
 import (
+	"slices"
+
 	"dryfit/internal/quantity"
 	"dryfit/internal/working"
 )
@@ -13,8 +15,16 @@ const (
 	judgement = "project judgement"
 )
 
-// Quantities is the catalogue of what this package works out.
-var Quantities = []working.Definition{
+// Quantities is the catalogue of what this package works out; each list stands
+// with what works it out. The same for Facts, Sets and Relations.
+var (
+	Quantities = slices.Concat(waterQuantities)
+	Facts      = slices.Concat(waterFacts)
+	Sets       = slices.Concat(waterSets)
+	Relations  = slices.Concat(waterRelations)
+)
+
+var waterQuantities = []working.Definition{
 	{Name: "kinematic_viscosity", Title: "kinematic viscosity of the water", Symbol: "nu", Kind: quantity.Viscosity, Of: "the water",
 		Formula: "mu(T)/rho(T)", Source: "IAPWS SR6-08(2011), viscosity of liquid water at 0.1 MPa; Kell 1975", Sure: "published", Range: "0 to 40 degC"},
 	{Name: "height", Title: "height of the centreline", Symbol: "z", Kind: quantity.Length, Of: "each piece of a line",
@@ -57,14 +67,13 @@ var Quantities = []working.Definition{
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
 }
 
-// Facts is the catalogue of the facts that this package notes.
-var Facts = []working.FactDefinition{
+var waterFacts = []working.FactDefinition{
 	{Name: "opens_to_brush", Title: "whether the turn opens to a hand or a brush", Words: []string{"yes", "no"}, Of: "each bend of a line"},
 }
 
 // Sets, Cases and Relations are what clauses choose their subjects from.
 var (
-	Sets = []working.Named{
+	waterSets = []working.Named{
 		{Name: "solids_lines", Title: "lines that carry solids"},
 		{Name: "running_gravity_lines", Title: "lines through which water runs by its own weight while the pump runs"},
 	}
@@ -74,7 +83,7 @@ var (
 		{Name: working.RunLeast, Title: "the pump's side is fouled, and air fills the pipe behind its highest point: the least flow, what is needed"},
 		{Name: working.RunWorst, Title: "the pump's side is clean and the gravity side fouled: what must be carried"},
 	}
-	Relations = []working.Named{
+	waterRelations = []working.Named{
 		{Name: "bends_of", Title: "the bends of a line, in the order of flow"},
 		{Name: "line_of", Title: "the line that a piece belongs to"},
 	}

@@ -1,14 +1,24 @@
 package making
 
 import (
+	"slices"
+
 	"dryfit/internal/quantity"
 	"dryfit/internal/working"
 )
 
 const beam = "short beam of rubber tipping about the foot; project judgement"
 
-// Quantities is the catalogue of what this package works out.
-var Quantities = []working.Definition{
+// Quantities is the catalogue of what this package works out; each list stands
+// with what works it out. The same for Facts, Sets and Relations.
+var (
+	Quantities = slices.Concat(drainQuantities)
+	Facts      = slices.Concat(fixingFacts)
+	Sets       = slices.Concat(drainSets)
+	Relations  = slices.Concat(drainRelations)
+)
+
+var drainQuantities = []working.Definition{
 	{Name: "drain_offset", Title: "drain's tail above the hole in the wall", Symbol: "d", Kind: quantity.Length, Of: "each drain that a cuff holds down",
 		Formula: "tail - hole", Source: "geometry", Sure: "derived"},
 	{Name: "drain_offset_ratio", Title: "drain's tail above the hole, over the span of the cuff", Symbol: "d/g", Kind: quantity.Number, Of: "each drain that a cuff holds down",
@@ -29,8 +39,7 @@ var Quantities = []working.Definition{
 		Formula: "as stated", Source: "the file", Sure: "derived"},
 }
 
-// Facts is the catalogue of the facts that this package notes.
-var Facts = []working.FactDefinition{
+var fixingFacts = []working.FactDefinition{
 	{Name: "fixing_grade", Title: "grade of the fixings", Of: "each set of wetted fixings"},
 	{Name: "fixing_wet_fit", Title: "whether the grade may be wetted at all", Words: []string{"yes", "no"}, Of: "each set of wetted fixings"},
 	{Name: "fixing_acid_fit", Title: "whether the grade stands all the acid of fresh water, so that no least pH is needed", Words: []string{"yes", "no"}, Of: "each set of wetted fixings"},
@@ -38,14 +47,13 @@ var Facts = []working.FactDefinition{
 	{Name: "residual_current_fitted", Title: "whether a residual-current device is fitted", Words: []string{"yes", "no"}, Of: "the mains supply"},
 }
 
-// Sets and Relations are what clauses choose their subjects from.
 var (
-	Sets = []working.Named{
+	drainSets = []working.Named{
 		{Name: "cuffed_drains", Title: "drains that stand on the floor and are joined to the wall by a cuff"},
 		{Name: "wetted_fixings", Title: "fasteners under water"},
 		{Name: "mains_supplies", Title: "the mains supply"},
 	}
-	Relations = []working.Named{
+	drainRelations = []working.Named{
 		{Name: "wall_of_drain", Title: "the hole through the wall that a drain's cuff leads to"},
 	}
 )

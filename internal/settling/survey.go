@@ -2,14 +2,23 @@ package settling
 
 import (
 	"math"
+	"slices"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
 
-// Quantities is the catalogue of what this package works out.
-var Quantities = []working.Definition{
+// Quantities is the catalogue of what this package works out; each list stands
+// with what works it out. The same for Facts, Sets and Relations.
+var (
+	Quantities = slices.Concat(speedQuantities)
+	Facts      = []working.FactDefinition{}
+	Sets       = slices.Concat(speedSets)
+	Relations  = []working.Named{}
+)
+
+var speedQuantities = []working.Definition{
 	{Name: "ring_area", Title: "area of the ring between well and wall", Symbol: "A", Kind: quantity.Area, Of: "each radial-flow settler",
 		Formula: "pi/4 (D^2 - d^2)", Source: "geometry", Sure: "derived"},
 	{Name: "overflow_rate", Title: "upward speed of the water (overflow rate)", Symbol: "v0", Kind: quantity.Velocity, Of: "each radial-flow settler",
@@ -22,8 +31,7 @@ var Quantities = []working.Definition{
 		Formula: "lip above the inner floor", Source: "geometry", Sure: "derived"},
 }
 
-// Sets is what clauses choose their subjects from.
-var Sets = []working.Named{{Name: "radial_flow_settlers", Title: "radial-flow settlers: vessels with that role"}}
+var speedSets = []working.Named{{Name: "radial_flow_settlers", Title: "radial-flow settlers: vessels with that role"}}
 
 func define(name string) working.Definition {
 	for _, d := range Quantities {

@@ -24,10 +24,10 @@ func Survey(s *system.System) *working.Ledger {
 func Catalogue() working.Catalogue {
 	return working.Catalogue{
 		Quantities: join(loop.Quantities, settling.Quantities, making.Quantities),
-		Facts:      join(loop.Facts, making.Facts),
+		Facts:      join(loop.Facts, settling.Facts, making.Facts),
 		Sets:       join(loop.Sets, settling.Sets, making.Sets),
 		Cases:      loop.Cases,
-		Relations:  join(loop.Relations, making.Relations),
+		Relations:  join(loop.Relations, settling.Relations, making.Relations),
 	}
 }
 
