@@ -71,7 +71,7 @@ var waterFacts = []working.FactDefinition{
 	{Name: "opens_to_brush", Title: "whether the turn opens to a hand or a brush", Words: []string{"yes", "no"}, Of: "each bend of a line"},
 }
 
-// Sets, Cases and Relations are what clauses choose their subjects from.
+// Cases are the families of states that clauses name; sets and relations are what they choose their subjects from.
 var (
 	waterSets = []working.Named{
 		{Name: "solids_lines", Title: "lines that carry solids"},
