@@ -123,10 +123,11 @@ func TestWordsAreKebabCase(t *testing.T) {
 	}
 }
 
-// The kinds of quantity, and the formats that stand beside them.
+// The kinds of quantity, those with bounds of their own, and the formats that stand beside them.
 var formats = strings.Fields(`length area volume flow velocity head pressure mass time temperature
 	temperature_difference power energy concentration fraction angle feed_rate hardness money current
 	voltage force stress specific_surface areal_feed areal_rate
+	signed-length altitude gradient density air-temperature
 	date id length-or-fit concentration-or-none current-or-none`)
 
 func TestFormatsAreKnown(t *testing.T) {

@@ -1,19 +1,22 @@
 package system
 
 import (
-	"encoding/json"
 	"fmt"
 	"slices"
 	"strings"
-
-	"dryfit/internal/quantity"
 )
 
 // choice says which word of a fixed set to write.
 func (e *explainer) choice(n *node, rule map[string]any) string {
 	allowed := choices(rule)
-	if near := nearest(n.text, allowed); near != "" && n.form == text {
-		return "the nearest word is " + quoted(near)
+	if n.form == text {
+		switch near := likely(n.text, allowed); len(near) {
+		case 0:
+		case 1:
+			return "the nearest word is " + quoted(near[0])
+		default:
+			return "the nearest words are " + joined(near)
+		}
 	}
 	if len(allowed) == 1 {
 		return "write " + quoted(allowed[0])
@@ -35,13 +38,18 @@ func choices(rule map[string]any) []string {
 }
 
 // value says what is wrong with a value of the wrong sort, and what to write.
-func (e *explainer) value(n *node, rule map[string]any) (found, write string) {
+func (e *explainer) value(pointer string, n *node, rule map[string]any) (found, write string) {
 	format, _ := rule["format"].(string)
 	if n.scalar() && n.form != null && format != "" {
 		if problem, write := misfit(format, n.text); problem != "" {
 			return quoted(n.text) + ": " + problem, write
 		}
 		return n.short(), "put it in quotes, so that it is text"
+	}
+	if n.form == text && rule["maxProperties"] == 1.0 {
+		if write := e.alone(pointer, n, rule); write != "" {
+			return n.short(), write
+		}
 	}
 	options := e.described(rule)
 	if len(options) == 0 {
@@ -51,6 +59,31 @@ func (e *explainer) value(n *node, rule map[string]any) (found, write string) {
 		return n.short(), "put it in quotes, so that it is text"
 	}
 	return n.short(), "write " + strings.Join(options, ", or ")
+}
+
+// alone sees the key of a mapping that has one, written as a bare word: `- union`.
+func (e *explainer) alone(pointer string, n *node, rule map[string]any) string {
+	keys := e.keys(rule, 0)
+	name, lead := strings.NewReplacer("-", "_", " ", "_").Replace(n.text), ""
+	if !slices.Contains(keys, name) {
+		if name = alsoCalled[name]; !slices.Contains(keys, name) {
+			name = nearest(n.text, keys)
+		}
+		if name == "" {
+			return ""
+		}
+		lead = "the nearest is " + quoted(name) + ": "
+	}
+	properties, _ := rule["properties"].(map[string]any)
+	value := e.example(properties[name])
+	if value == "" {
+		value = "{...}"
+	}
+	write := name + ": " + value
+	if holder, _, _ := cutLast(pointer); e.doc.at(holder) == nil || e.doc.at(holder).form != list {
+		write = "{" + write + "}"
+	}
+	return lead + "write `" + write + "`"
 }
 
 // described says in words which values a part of the schema takes.
@@ -77,14 +110,14 @@ func (e *explainer) sort(name string, rule map[string]any) string {
 	}[name]
 	switch name {
 	case "object":
-		if keys := e.keys(rule, 0); len(keys) > 0 && len(keys) <= 12 {
-			say += " with keys such as " + listed(keys)
+		if keys := e.keys(rule, 0); len(keys) > 0 {
+			say += " with keys such as " + e.few(keys)
 		}
 	case "string":
 		if format, ok := rule["format"].(string); ok {
-			kind, word, either := strings.Cut(format, "-or-")
-			say = "a " + quantity.Kind(kind).Title() + " with its unit, as in `" + quantity.Kind(kind).Example() + "`"
-			if either {
+			m, word := measured(format)
+			say = described(m.kind) + " with its unit, as in `" + m.kind.Example() + "`"
+			if word != "" {
 				say += ", or the word `" + word + "`"
 			}
 		}
@@ -92,18 +125,21 @@ func (e *explainer) sort(name string, rule map[string]any) string {
 	return say
 }
 
-// example is a value that a part of the schema shows, or that its format or words allow.
+// example is a value that a part of the schema shows, or that its format or
+// words allow, as it is written in a file.
 func (e *explainer) example(part any) string {
+	own, _ := part.(map[string]any)
 	rule := e.book.resolved(part)
-	if rule == nil {
-		return ""
-	}
-	if examples, _ := rule["examples"].([]any); len(examples) > 0 {
+	for _, holder := range []map[string]any{own, rule} {
+		examples, _ := holder["examples"].([]any)
+		if len(examples) == 0 {
+			continue
+		}
 		if s, ok := examples[0].(string); ok {
 			return s
 		}
-		if b, err := json.Marshal(examples[0]); err == nil && len(b) <= 60 {
-			return string(b)
+		if line := flow(e.book.node(examples[0])); len(line) <= 60 {
+			return line
 		}
 		return ""
 	}
@@ -111,8 +147,8 @@ func (e *explainer) example(part any) string {
 		return allowed[0]
 	}
 	if format, ok := rule["format"].(string); ok {
-		kind, _, _ := strings.Cut(format, "-or-")
-		return quantity.Kind(kind).Example()
+		m, _ := measured(format)
+		return m.kind.Example()
 	}
 	return ""
 }

@@ -84,7 +84,8 @@ func TestFileAsText(t *testing.T) {
 		"UTF-16":         {"\xff\xfed\x00r\x00", "1:1: found the byte 0xff: save the file as UTF-8 text"},
 		"escape":         {"name: \"\\e[31m\"\n", "1:7: found a control character in text: take it out: values are plain text"},
 		"deep":           {"name: " + deep, "1:47: found values nested too deep: nest at most 40 deep"},
-		"large":          {strings.Repeat("# x\n", mostBytes/4) + "x", "1:1: found a file of 1048577 bytes: a system file has at most 1048576 bytes"},
+		"large":          {strings.Repeat("# x\n", 1_500_000), "1:1: found a file of 6.0 MB: a system file has at most 1 MB"},
+		"just too large": {strings.Repeat("# x\n", 250_000) + "x", "1:1: found a file of 1.1 MB: a system file has at most 1 MB"},
 		"long text":      {"name: " + strings.Repeat("x", 2001), "1:7: found a text that is too long: use at most 2000 letters"},
 		"many keys":      {"name: {" + strings.Repeat("a: 1, ", 501) + "}", "1:7: found a mapping with 501 keys: a mapping holds at most 500 keys"},
 		"long list":      {"name: [" + strings.Repeat("1, ", 301) + "]", "1:7: found a list of 301: a list holds at most 300 values"},
@@ -99,6 +100,30 @@ func TestFileAsText(t *testing.T) {
 		}
 		if got := table(problems); !strings.Contains(got, c.want+"\n") {
 			t.Errorf("%s: got\n%swant %s", name, got, c.want)
+		}
+	}
+}
+
+// TestBrokenJSON wants JSON to be named as such, by the name of the file or its first letters.
+func TestBrokenJSON(t *testing.T) {
+	for _, c := range []struct{ file, data, want string }{
+		{"a.json", `{"dryfit": 1 "name": "x"}`, "1:14: found broken JSON: no comma or closing brace before this: put a comma between the values"},
+		{"a.json", "{\n  \"dryfit\": 1,\n  \"name\": \"é\"\n  \"vessels\": {}\n}", "4:3: found broken JSON: no comma or closing brace before this: put a comma between the values"},
+		{"a.json", `{"dryfit": 1, "name" "x"}`, "1:22: found broken JSON: a key without its colon: write `\"key\": value`"},
+		{"a.JSON", "{\n  dryfit: 1\n}}\n", "2:3: found broken JSON: a key that is not in double quotes: write `\"key\": value`, and no comma after the last one"},
+		{"a.json", `{"dryfit": 1, "name": }}`, "1:23: found broken JSON: no value that JSON has: put text in double quotes; write no comma after the last value"},
+		{"a.json", `{"x": [1 2]]}`, "1:10: found broken JSON: no comma or closing bracket before this: put a comma between the values"},
+		{"-", "{\n\"dryfit\": 1\n}\n}\n", "4:1: found broken JSON: more after the closing brace: take it out: one pair of braces holds the whole file"},
+		{"-", `{"name": "a\qb"}`, "1:13: found broken JSON: a backslash that JSON does not know: write two for one backslash"},
+		{"a.json", `{"dryfit": 1, "name": "x"`, "1:1: found a bracket that is not closed: close it, and put commas between the values"},
+		{"a.json", `{"dryfit": 1, "name": "x}`, "1:23: found a quote that is not closed: close the quote"},
+		{"a.json", `{"name": trua}}`, "1:13: found broken JSON: a word that JSON does not know: put text in double quotes"},
+		{"a.json", `{"x": 1.x}}`, "1:11: found a line that is not JSON: "},
+		{"a.yaml", "{dryfit: 1}\n}\n", "2:1: found a line that is not YAML: "},
+	} {
+		s, problems := Read(c.file, []byte(c.data))
+		if got := table(problems); s != nil || len(problems) != 1 || !strings.HasPrefix(got, c.file+":"+c.want) {
+			t.Errorf("%s: got\n%swant %s", c.data, got, c.want)
 		}
 	}
 }

@@ -2,7 +2,6 @@ package system
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
@@ -53,6 +52,10 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 		e.name(pointer, rule)
 		return
 	}
+	if version, ok := rule["const"]; ok && pointer == "/dryfit" {
+		e.ps.add(pointer, n.short(), fmt.Sprintf("this dryfit reads notation %v: write `dryfit: %[1]v`", version))
+		return
+	}
 	found, write := n.short(), ""
 	switch keyword {
 	case "additionalProperties":
@@ -74,12 +77,12 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 	case "minProperties":
 		write = "put at least one into it"
 		if keys := e.keys(rule, 0); len(keys) > 0 {
-			write = "write one of the keys " + listed(keys)
+			write = "write one of the keys " + e.few(keys)
 		}
 	case "enum", "const":
 		found, write = n.short(), e.choice(n, rule)
 	case "format", "type":
-		found, write = e.value(n, rule)
+		found, write = e.value(pointer, n, rule)
 	case "pattern":
 		write = e.form(rule)
 	case "minimum", "exclusiveMinimum":
@@ -112,85 +115,6 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 		write = leaf.Message
 	}
 	e.ps.add(pointer, found, write)
-}
-
-// unknown explains the keys of a mapping that the schema does not know, each at its own line.
-func (e *explainer) unknown(holder string, rule map[string]any) {
-	n := e.doc.at(holder)
-	if n == nil || n.form != mapping {
-		return
-	}
-	if rule["maxProperties"] == 1.0 && len(n.keys) > 1 {
-		return // said once, as too many keys
-	}
-	allowed := e.keys(rule, 0)
-	for i, k := range n.keys {
-		if slices.Contains(allowed, k.name) || e.ps.full() {
-			continue
-		}
-		if e.comma(holder, n, i) {
-			continue
-		}
-		write := "the keys here are " + listed(allowed)
-		free := without(allowed, n)
-		near := nearest(k.name, free)
-		if meant := alsoCalled[k.name]; slices.Contains(free, meant) {
-			near = meant
-		}
-		if near != "" {
-			write = "the nearest key is " + quoted(near)
-			e.missing[child(holder, near)] = true
-			e.ps.broken[child(holder, near)] = true
-		} else if len(allowed) == 0 {
-			write = "take it out"
-		}
-		at := Place{e.doc.File, n.keys[i].line, n.keys[i].column}
-		e.ps.addAt(at, child(holder, k.name), "the key "+quoted(k.name), write)
-	}
-}
-
-// comma sees a decimal comma inside braces, {hole: 63,5 mm}, which makes a key of its second half.
-func (e *explainer) comma(holder string, n *node, i int) bool {
-	if i == 0 || n.items[i].form != null || n.items[i-1].form != number {
-		return false
-	}
-	second := n.keys[i].name
-	if second[:min(1, len(second))] < "0" || second[:1] > "9" {
-		return false
-	}
-	first := n.items[i-1].text
-	e.ps.broken[child(holder, second)] = true
-	e.ps.add(child(holder, n.keys[i-1].name), quoted(first+","+second)+": the number has a decimal comma", "write "+first+"."+second)
-	return true
-}
-
-// alsoCalled are words of the trade for which the notation has another.
-var alsoCalled = map[string]string{
-	"elbow": "bend", "drop": "fall", "riser": "rise", "level": "across", "straight": "across", "tap": "valve",
-	"non_return_valve": "check_valve", "coupling": "union", "overflow_pipe": "standpipe", "diameter": "inside",
-}
-
-// keys is the keys that a part of the schema knows for a mapping.
-func (e *explainer) keys(part any, depth int) []string {
-	rule := e.book.resolved(part)
-	if rule == nil || depth > 10 {
-		return nil
-	}
-	var out []string
-	if properties, ok := rule["properties"].(map[string]any); ok {
-		for name := range properties {
-			out = append(out, name)
-		}
-	}
-	parts, _ := rule["allOf"].([]any)
-	for _, p := range parts {
-		out = append(out, e.keys(p, depth+1)...)
-	}
-	for _, branch := range []string{"then", "else"} {
-		out = append(out, e.keys(rule[branch], depth+1)...)
-	}
-	slices.Sort(out)
-	return slices.Compact(out)
 }
 
 // required explains keys that are not there, but for those that are misspelt.
@@ -242,17 +166,6 @@ func cutLast(pointer string) (parent, name string, ok bool) {
 		return "", "", false
 	}
 	return pointer[:i], tokens(pointer[i:])[0], true
-}
-
-// without is the names that are not keys of a mapping already.
-func without(names []string, n *node) []string {
-	var out []string
-	for _, name := range names {
-		if _, there := n.find(name); !there {
-			out = append(out, name)
-		}
-	}
-	return out
 }
 
 func together(n *node) string {

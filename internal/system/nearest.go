@@ -23,6 +23,43 @@ func nearest(written string, candidates []string) string {
 	return best
 }
 
+// likely is the candidates that were perhaps meant: those with the most words in
+// common with what was written, and of these the nearest if one is near; when
+// none has a word in common, the nearest. More than four are as good as none.
+func likely(written string, candidates []string) []string {
+	var best []string
+	most := 1
+	for _, c := range candidates {
+		switch common := common(written, c); {
+		case common > most:
+			best, most = []string{c}, common
+		case common == most:
+			best = append(best, c)
+		}
+	}
+	if near := nearest(written, candidates); near != "" && (len(best) == 0 || slices.Contains(best, near)) {
+		return []string{near}
+	}
+	if len(best) > 4 {
+		return nil
+	}
+	return best
+}
+
+// common is the number of words of a candidate that contain a word of what was
+// written, or are contained in one. Words of one or two letters do not count.
+func common(written, candidate string) int {
+	words := 0
+	for _, c := range strings.Split(fold(candidate), "-") {
+		if slices.ContainsFunc(strings.Split(fold(written), "-"), func(w string) bool {
+			return min(len(c), len(w)) > 2 && (strings.Contains(c, w) || strings.Contains(w, c))
+		}) {
+			words++
+		}
+	}
+	return words
+}
+
 // fold makes spellings alike that are easily confused: case, and hyphen, underscore, blank.
 func fold(s string) string {
 	return strings.NewReplacer("_", "-", " ", "-").Replace(strings.ToLower(s))
@@ -69,12 +106,27 @@ func listed(names []string) string {
 	if len(names) > 30 {
 		names, rest = names[:30], " and others"
 	}
-	marked := make([]string, len(names))
-	for i, n := range names {
-		marked[i] = quoted(n)
-	}
-	if rest != "" || len(marked) < 2 {
+	if rest != "" {
+		marked := make([]string, len(names))
+		for i, n := range names {
+			marked[i] = quoted(n)
+		}
 		return strings.Join(marked, ", ") + rest
 	}
-	return strings.Join(marked[:len(marked)-1], ", ") + " or " + marked[len(marked)-1]
+	return joined(names)
+}
+
+// joined is listed in the order given, all of them.
+func joined(names []string) string {
+	var b strings.Builder
+	for i, n := range names {
+		switch {
+		case i > 0 && i == len(names)-1:
+			b.WriteString(" or ")
+		case i > 0:
+			b.WriteString(", ")
+		}
+		b.WriteString(quoted(n))
+	}
+	return b.String()
 }

@@ -76,6 +76,7 @@ func (f fitter) vessel(v *Vessel) {
 	if w := v.Weir; w != nil {
 		f.size(w.Across, w.Width, w.Notches)
 		f.within(w.CrestAt, v, "a crest")
+		f.within(w.At, v, "a ring of holes")
 		f.smaller(w.Across, "a ring", form.Inside, "the inside of the vessel")
 	}
 	if v.Launder != nil {
@@ -89,6 +90,8 @@ func (f fitter) piece(p *Piece) {
 		f.within(p.Intake.At, p.Line.From.Vessel, "an intake")
 	case p.Standpipe != nil && p.Line.From.Vessel != nil:
 		f.within(p.Standpipe.CrestAt, p.Line.From.Vessel, "a crest")
+	case p.BellSiphon != nil && p.Line.From.Vessel != nil:
+		f.within(p.BellSiphon.CrestAt, p.Line.From.Vessel, "a crest")
 	case p.FloorDrain != nil:
 		d := p.FloorDrain
 		f.size(d.Flange, d.Standoff, d.FeetCount, d.FootWidth)

@@ -2,7 +2,6 @@ package system
 
 import (
 	"bytes"
-	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -10,7 +9,6 @@ import (
 	"regexp"
 	"strings"
 	"sync"
-	"time"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
@@ -22,6 +20,7 @@ import (
 type Rules struct {
 	schema *jsonschema.Schema
 	text   any
+	order  map[uintptr][]string // see [ordered]
 }
 
 // systemRules is the schema of a system file, compiled on first use.
@@ -38,11 +37,15 @@ func Compile(data []byte) (*Rules, error) {
 	for _, kind := range quantity.Kinds() {
 		c.Formats[string(kind)] = isFormat(string(kind))
 	}
+	for name := range measures {
+		c.Formats[name] = isFormat(name)
+	}
 	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date", "id"} {
 		c.Formats[name] = isFormat(name)
 	}
-	book := &Rules{}
-	if err := json.Unmarshal(data, &book.text); err != nil {
+	book := &Rules{order: map[uintptr][]string{}}
+	var err error
+	if book.text, err = ordered(data, book.order); err != nil {
 		return nil, err
 	}
 	if err := known(book.text, c.Formats); err != nil {
@@ -52,7 +55,6 @@ func Compile(data []byte) (*Rules, error) {
 	if err := c.AddResource(here, bytes.NewReader(data)); err != nil {
 		return nil, err
 	}
-	var err error
 	book.schema, err = c.Compile(here)
 	return book, err
 }
@@ -88,43 +90,6 @@ func isFormat(name string) func(any) bool {
 		found, _ := misfit(name, s)
 		return found == ""
 	}
-}
-
-// misfit says what is wrong with text of a format and what to write instead;
-// nothing when it is good. A format `KIND-or-WORD` is a quantity or the word.
-func misfit(format, s string) (problem, write string) {
-	switch format {
-	case "id":
-		if !identifier.MatchString(s) || len(s) > 40 {
-			return "not the form of a name", "use small letters, digits and single hyphens, a letter first, as in `waste-40`"
-		}
-		return "", ""
-	case "date":
-		if _, err := time.Parse(time.DateOnly, s); err != nil {
-			return "not a day of the calendar", "write year, month and day, as in `2026-03-14`"
-		}
-		return "", ""
-	}
-	kind, word, either := strings.Cut(format, "-or-")
-	if either && s == word {
-		return "", ""
-	}
-	_, err := quantity.Parse(quantity.Kind(kind), s)
-	if err == nil {
-		return "", ""
-	}
-	var e *quantity.Error
-	if !errors.As(err, &e) {
-		return err.Error(), ""
-	}
-	write = "write " + e.Write
-	if e.Write == quantity.Kind(kind).Example() {
-		write = "write a " + quantity.Kind(kind).Title() + ", as in `" + e.Write + "`"
-	}
-	if either {
-		write += ", or the word `" + word + "`"
-	}
-	return e.Problem, write
 }
 
 // ReadWith reads a YAML or JSON file that is no system file, as a marking guide,

@@ -17,7 +17,7 @@ import (
 
 // Limits on a file from a stranger. Each is far above what a loop needs.
 const (
-	mostBytes   = 1 << 20
+	mostBytes   = 1_000_000
 	mostDepth   = 40
 	mostAliases = 100
 	mostNodes   = 50_000
@@ -52,8 +52,8 @@ func parse(data []byte, ps *problems) *node {
 // readable says whether the bytes are text within the limits.
 func readable(data []byte, ps *problems) bool {
 	if len(data) > mostBytes {
-		ps.addAt(Place{ps.doc.File, 1, 1}, "", fmt.Sprintf("a file of %d bytes", len(data)),
-			fmt.Sprintf("a system file has at most %d bytes", mostBytes))
+		ps.addAt(Place{ps.doc.File, 1, 1}, "", fmt.Sprintf("a file of %.1f MB", math.Ceil(float64(len(data))/1e5)/10),
+			fmt.Sprintf("a system file has at most %d MB", mostBytes/1_000_000))
 		return false
 	}
 	line, column := 1, 1
@@ -110,6 +110,9 @@ func load(data []byte) (top *yaml.Node, err error) {
 
 // syntax turns the library's error into a problem in plain words.
 func syntax(err error, data []byte, ps *problems) {
+	if looksJSON(ps.doc.File, data) && jsonSyntax(data, ps) {
+		return
+	}
 	var second secondDocument
 	if errors.As(err, &second) {
 		ps.addAt(Place{ps.doc.File, max(second.line, 1), 1}, "", "a second document", "keep one loop in one file: take out the line `---` and what follows")
@@ -124,7 +127,11 @@ func syntax(err error, data []byte, ps *problems) {
 		at.Line, at.Column = from.Line, from.Column // where the bracket or quote was opened
 	}
 	at.Line, at.Column = max(at.Line, 1), max(at.Column, 1)
-	found, write := "a line that is not YAML: "+e.Message, "look at this line and the one above for a missing colon, quote, bracket or blank"
+	notation := "YAML"
+	if looksJSON(ps.doc.File, data) {
+		notation = "JSON"
+	}
+	found, write := "a line that is not "+notation+": "+e.Message, "look at this line and the one above for a missing colon, quote, bracket or blank"
 	if rest := fromPlace(data, at); len(rest) > 0 && rest[0] == '\t' {
 		ps.addAt(at, "", "a tab", "indent with blanks")
 		return
