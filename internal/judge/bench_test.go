@@ -6,12 +6,11 @@ import (
 	"testing"
 
 	"dryfit/internal/working"
-	"dryfit/rules"
 )
 
 func BenchmarkLoad(b *testing.B) {
 	for b.Loop() {
-		if _, err := Load(catalogue(), rules.Book); err != nil {
+		if _, err := Load(catalogue(), firstSeven); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -19,7 +18,7 @@ func BenchmarkLoad(b *testing.B) {
 
 // A medium loop: 12 lines with 8 bends each, 6 settlers, five values in each of three cases.
 func BenchmarkJudge(b *testing.B) {
-	book, err := Load(catalogue(), rules.Book)
+	book, err := Load(catalogue(), firstSeven)
 	if err != nil {
 		b.Fatal(err)
 	}

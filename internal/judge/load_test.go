@@ -11,7 +11,6 @@ import (
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/review"
-	"dryfit/rules"
 )
 
 // house is a house folder with one clause, whose METADATA and rule can be changed.
@@ -40,7 +39,7 @@ judgements contains vocab.held(bend, input.quantities.turn, vocab.always, input.
 `
 
 func TestHouseClauseIsJudgedBesideTheBook(t *testing.T) {
-	b, err := Load(catalogue(), rules.Book, house())
+	b, err := Load(catalogue(), firstSeven, house())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -71,7 +70,7 @@ func TestMisspeltNamesDoNotLoad(t *testing.T) {
 		{"of: turn", "of: turns", `limits/turn/of: there is no quantity "turns"; the nearest is "turn"`},
 		{"[always]", "[allways]", `there is no case "allways"; the nearest is "always"`},
 	} {
-		_, err := Load(catalogue(), rules.Book, house(c.from, c.to))
+		_, err := Load(catalogue(), firstSeven, house(c.from, c.to))
 		if err == nil || !strings.Contains(err.Error(), c.says) || !strings.Contains(err.Error(), "lines/house_turn.rego:") {
 			t.Errorf("%s: error %v", c.to, err)
 		}
@@ -93,7 +92,7 @@ func TestAllThatIsWrongIsTold(t *testing.T) {
 #   remedie: []
 package book.lines.bad
 `
-	_, err := Load(catalogue(), rules.Book, fstest.MapFS{"bad.rego": {Data: []byte(bad)}})
+	_, err := Load(catalogue(), firstSeven, fstest.MapFS{"bad.rego": {Data: []byte(bad)}})
 	var problems Problems
 	if !errors.As(err, &problems) {
 		t.Fatalf("got %v", err)
@@ -127,7 +126,7 @@ func TestWrongFormsOfMetadataAreTold(t *testing.T) {
 		{"package book.lines.house_turn", "package book.lines.other", "stands in a file of the same name: other.rego"},
 		{"package book.lines.house_turn", "package book.lines.sharp_bend", "there is a clause sharp_bend already, in book/lines/sharp_bend.rego"},
 	} {
-		_, err := Load(catalogue(), rules.Book, house(c.from, c.to))
+		_, err := Load(catalogue(), firstSeven, house(c.from, c.to))
 		if err == nil || !strings.Contains(err.Error(), c.says) {
 			t.Errorf("%s: error %v", c.to, err)
 		}
@@ -146,7 +145,7 @@ func TestWhatTheCompilerCannotCheckDoesNotLoad(t *testing.T) {
 		{"import data.vocab", "", "vocab"},
 		{"\tsome line in", "\tunused := 1\n\tsome line in", "unused"},
 	} {
-		_, err := Load(catalogue(), rules.Book, house(c.from, c.to))
+		_, err := Load(catalogue(), firstSeven, house(c.from, c.to))
 		if err == nil || !strings.Contains(err.Error(), c.says) {
 			t.Errorf("%s: error %v", c.to, err)
 		}
@@ -160,7 +159,7 @@ func TestFilesThatAreNoClauses(t *testing.T) {
 		"broken.rego": {"package book.a.broken\n\njudgements contains {\n", "broken.rego:"},
 		"large.rego":  {strings.Repeat("#\n", mostBytes), "at most"},
 	} {
-		_, err := Load(catalogue(), rules.Book, fstest.MapFS{name: {Data: []byte(c.text)}})
+		_, err := Load(catalogue(), firstSeven, fstest.MapFS{name: {Data: []byte(c.text)}})
 		if err == nil || !strings.Contains(err.Error(), c.says) {
 			t.Errorf("%s: error %v", name, err)
 		}
@@ -169,10 +168,10 @@ func TestFilesThatAreNoClauses(t *testing.T) {
 	for i := range mostFiles + 1 {
 		many[fmt.Sprintf("c%d.rego", i)] = &fstest.MapFile{Data: []byte("package book.a.b\n")}
 	}
-	if _, err := Load(catalogue(), rules.Book, many); err == nil || !strings.Contains(err.Error(), "more than") {
+	if _, err := Load(catalogue(), firstSeven, many); err == nil || !strings.Contains(err.Error(), "more than") {
 		t.Errorf("too many files: error %.200v", err)
 	}
-	if _, err := Load(catalogue(), rules.Book, fstest.MapFS{"note.txt": {Data: []byte("x")}, "x_test.rego": {Data: []byte("broken")}}); err != nil {
+	if _, err := Load(catalogue(), firstSeven, fstest.MapFS{"note.txt": {Data: []byte("x")}, "x_test.rego": {Data: []byte("broken")}}); err != nil {
 		t.Errorf("other files and tests are no clauses: %v", err)
 	}
 }

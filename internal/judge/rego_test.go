@@ -13,13 +13,17 @@ import (
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
 	"github.com/open-policy-agent/opa/v1/tester"
 
+	"dryfit/internal/survey"
 	"dryfit/rules"
 )
 
 // TestRego runs the tests that stand beside the vocabulary and the clauses, with
 // the limits and cases in force as data, and wants every line of them covered.
 func TestRego(t *testing.T) {
-	b := theBook(t)
+	b, err := Load(survey.Catalogue(), rules.Book)
+	if err != nil {
+		t.Fatal(err)
+	}
 	sources, wrong := parse([]fs.FS{rules.Book}, true)
 	if err := wrong.err(); err != nil {
 		t.Fatal(err)

@@ -10,8 +10,6 @@ import (
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-
-	"dryfit/rules"
 )
 
 // hostile is the book with one clause whose body and answer are given.
@@ -20,7 +18,7 @@ func hostile(t *testing.T, helpers, answer, body string) (*Book, error) {
 	at := strings.Index(houseClause, "judgements contains")
 	text := strings.Replace(houseClause[:at], "import data.vocab\n", "", 1) + helpers +
 		"\njudgements contains " + answer + " if {\n" + body + "\n}\n"
-	b, err := Load(catalogue(), rules.Book, house(houseClause, text))
+	b, err := Load(catalogue(), firstSeven, house(houseClause, text))
 	if err == nil {
 		b.bounds = bounds{300 * time.Millisecond, 256 << 20}
 	}
@@ -128,7 +126,7 @@ func TestLoadingIsBounded(t *testing.T) {
 	doubled := doublings("a", 22, "1", "[x, x]") + doublings("b", 22, "1", "[x, x]")
 	text := houseClause + "\n" + doubled + "\nsame if a22 == b22\n"
 	start := time.Now()
-	_, err := load(catalogue(), bounds{200 * time.Millisecond, heap}, rules.Book, house(houseClause, text))
+	_, err := load(catalogue(), bounds{200 * time.Millisecond, heap}, firstSeven, house(houseClause, text))
 	if !errors.Is(err, errTime) || time.Since(start) > 3*time.Second {
 		t.Errorf("error %v after %v", err, time.Since(start))
 	}

@@ -88,7 +88,7 @@ func typed(name string) object { return object{"type": name} }
 func closed(properties object) object {
 	return object{
 		"type": "object", "properties": properties, "additionalProperties": false,
-		"required": slices.Sorted(maps.Keys(properties)),
+		"required": append([]string{}, slices.Sorted(maps.Keys(properties))...), // never null: a clause of facts has no limits
 	}
 }
 

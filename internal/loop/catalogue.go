@@ -18,9 +18,9 @@ const (
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(waterQuantities)
-	Facts      = slices.Concat(waterFacts)
-	Sets       = slices.Concat(waterSets)
+	Quantities = slices.Concat(waterQuantities, lineQuantities, liftQuantities)
+	Facts      = slices.Concat(waterFacts, lineFacts, liftFacts)
+	Sets       = slices.Concat(waterSets, lineSets, liftSets)
 	Relations  = slices.Concat(waterRelations)
 )
 

@@ -29,6 +29,8 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 		}
 	}
 	v.bends(runs)
+	v.lines(runs)
+	v.lifts(runs)
 }
 
 type surveyor struct {

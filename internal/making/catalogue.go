@@ -12,9 +12,9 @@ const beam = "short beam of rubber tipping about the foot; project judgement"
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(drainQuantities)
-	Facts      = slices.Concat(fixingFacts)
-	Sets       = slices.Concat(drainSets)
+	Quantities = slices.Concat(drainQuantities, holdQuantities, materialQuantities, meetingQuantities, holeQuantities, spacingQuantities, runQuantities, jointQuantities)
+	Facts      = slices.Concat(fixingFacts, holdFacts, materialFacts, holeFacts, spacingFacts, jointFacts, supportFacts)
+	Sets       = slices.Concat(drainSets, holdSets, materialSets, meetingSets, holeSets, spacingSets, runSets, jointSets, supportSets)
 	Relations  = slices.Concat(drainRelations)
 )
 

@@ -19,6 +19,7 @@ type drain struct {
 // drains enters the mechanics of every drain that stands on a floor.
 func (v *surveyor) drains() {
 	v.l.Put("cuffed_drains")
+	v.l.Put("floor_drains")
 	for _, line := range v.Lines {
 		d := drain{}
 		for _, p := range line.Pieces {
@@ -40,18 +41,20 @@ func (v *surveyor) drains() {
 		if d.stands == nil {
 			continue
 		}
+		v.l.Put("floor_drains", d.stands.ID())
 		v.standoff(d)
 		if d.sleeve != nil && d.wall != nil {
 			v.l.Put("cuffed_drains", d.stands.ID())
 			v.l.Relate("wall_of_drain", d.stands.ID(), d.wall.ID())
 			v.preload(d)
 		}
+		v.gap(d)
 	}
 }
 
 func (v *surveyor) standoff(d drain) {
 	f := d.stands.FloorDrain
-	v.work(always(d.stands.ID(), "standoff_share"), d.stands.Pointer, func(x []float64) (float64, string) {
+	v.work(always(d.stands.ID(), "standoff_share"), f.Standoff.Pointer(), func(x []float64) (float64, string) {
 		return CurtainShare(x[0], x[1]*x[2]/(math.Pi*x[4]), x[3])
 	},
 		working.In("s", working.File("stand-off", f.Standoff)),
@@ -87,7 +90,7 @@ func (v *surveyor) preload(d drain) {
 	force := v.work(always(id, "cuff_force"), d.sleeve.Pointer, func(x []float64) (float64, string) {
 		return cuff(x).Force(x[0])
 	}, in...)
-	v.work(always(id, "drain_tilt"), d.sleeve.Pointer, func(x []float64) (float64, string) {
+	tilt := v.work(always(id, "drain_tilt"), d.sleeve.Pointer, func(x []float64) (float64, string) {
 		push, why := cuff(x).Force(x[0])
 		return cuff(x).Tilt(push), why
 	}, in...)
@@ -96,6 +99,7 @@ func (v *surveyor) preload(d drain) {
 		return ForceLeft(x[1], x[0], x[2]), ""
 	}, working.In("s", left), working.In("F", force),
 		working.In("W", working.File("weight of the drain in water", f.WeightInWater)))
+	v.hold(d, force, tilt, left)
 }
 
 // young is the modulus of rubber of a hardness: the middle of two relations, both kept as its spread.

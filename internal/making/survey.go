@@ -1,4 +1,4 @@
-// Package making works out what a builder makes: so far drains held by cuffs,
+// Package making works out what a builder makes: holes, joints and runs of pipe, drains held by cuffs,
 // fixings and their grades, and the protection of the power supply.
 package making
 
@@ -12,8 +12,16 @@ import (
 func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	v := &surveyor{System: s, t: t, l: l}
 	v.drains()
+	v.closures()
 	v.fixings()
+	v.materials()
 	v.power()
+	v.meetings()
+	v.holes()
+	v.spacing()
+	v.runs()
+	v.joints()
+	v.supports()
 }
 
 type surveyor struct {

@@ -93,7 +93,9 @@ var perUnit = map[string]float64{
 	"Pas": 1, "mPas": 1e-3, "uPas": 1e-6, "lb/fts": 1.4881639435696,
 	"m2/s": 1, "mm2/s": 1e-6, "ft2/s": 0.09290304,
 	"s2/m5": 1, "W": 1, "kW": 1e3, "rpm": 1, "deg": 0.017453292519943295, "%": 0.01,
-	"m0.5/s": 1,
+	"mg/L": 1e-3, "ug/L": 1e-6, "g/L": 1, "kg": 1, "lb": 0.45359237, "L": 1e-3, "galUS": 3.785411784e-3,
+	"um/a": 1e-6 / (365.25 * 86400), "g/m2/a": 1e-3 / (365.25 * 86400), // a year of 365.25 days
+	"m0.5/s": 1, "m3": 1, "N": 1, "Nm": 1, "m/N": 1,
 }
 
 func toSI(value, unit string) (float64, error) {

@@ -148,26 +148,26 @@ func nextBore(r *review.Review, f *review.Finding, _ string) []proposal {
 		if row, ok = next(t, row, ok); !ok {
 			break
 		}
-		id := pipe.ID + "-wider"
-		edits := []system.Edit{
-			{Op: system.Set, Pointer: "/pipes/" + id, Value: system.Map{
-				{Key: "standard", Value: row.Standard}, {Key: "class", Value: row.Class}, {Key: "size", Value: row.Size}}},
-			{Op: system.Set, Pointer: line.Pointer + "/pipe", Value: id},
-		}
-		for _, p := range line.Pieces {
-			if p.Through == nil || p.Through.Seal != "seal" {
-				continue
-			}
-			if seal, ok := t.SealFor(row.Outside); ok {
-				edits = append(edits, system.Edit{Op: system.Set, Pointer: p.Through.Hole.Pointer(), Value: mm(seal.Hole)})
-			}
-		}
 		out = append(out, proposal{
 			text:  fmt.Sprintf("%s %s %s for the whole line, %s inside; its wall seals want their own holes", row.Standard, row.Class, row.Size, mm(row.Inside)),
-			edits: edits,
+			edits: refit(r.System, t, line, pipe.ID+"-wider", row),
 		})
 	}
 	return out
+}
+
+// otherSeal brings what the file says of a wall seal into line with another seal.
+func otherSeal(s *system.System, p *system.Piece, seal tables.Seal) []system.Edit {
+	var edits []system.Edit
+	if at := p.Value + "/seal/outside"; s.Word(at).Given() {
+		edits = append(edits, system.Edit{Op: system.Set, Pointer: at, Value: mm(seal.Outside)})
+	}
+	for _, key := range []string{"lip", "wall_least", "wall_most", "hole_from"} {
+		if at := p.Value + "/seal/" + key; s.Word(at).Given() {
+			edits = append(edits, system.Edit{Op: system.Delete, Pointer: at})
+		}
+	}
+	return edits
 }
 
 func next(t *tables.Tables, row tables.Pipe, ok bool) (tables.Pipe, bool) {

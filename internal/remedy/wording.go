@@ -10,7 +10,7 @@ import (
 // move says which value of the file to change: heights are raised or lowered, all
 // else is changed from one value to another.
 func move(pointer string, kind quantity.Kind, from, to string, change float64, unit string) string {
-	if kind != quantity.Length {
+	if kind != quantity.Length || !isHeight(pointer) {
 		return "change " + name(pointer) + " from " + from + " to " + to
 	}
 	word := "raise "
@@ -20,6 +20,12 @@ func move(pointer string, kind quantity.Kind, from, to string, change float64, u
 	return word + name(pointer) + " by " + in(kind, math.Abs(change), unit) + ", from " + from + " to " + to + " above " + above(pointer)
 }
 
+// isHeight says whether the length at a pointer is a height over the floor or the datum.
+func isHeight(pointer string) bool {
+	last := pointer[strings.LastIndex(pointer, "/")+1:]
+	return last == "at" || last == "standoff" || strings.HasSuffix(last, "_at")
+}
+
 // name is what a builder calls the thing whose value stands at a pointer.
 func name(pointer string) string {
 	keys := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
@@ -27,6 +33,26 @@ func name(pointer string) string {
 	switch {
 	case last == "lip_at":
 		return "the lip of the inlet well"
+	case last == "standoff":
+		return "the drain"
+	case last == "inside" && len(keys) == 4 && keys[2] == "well":
+		return "the inside diameter of the inlet well"
+	case last == "inside" && len(keys) == 5 && keys[2] == "form":
+		return "the inside diameter of the " + keys[1]
+	case last == "across" && len(keys) == 5 && keys[2] == "weir":
+		return "the diameter of the ring"
+	case last == "most" && keys[0] == "working_flow":
+		return "the greatest flow asked"
+	case last == "full_at":
+		return "the height at which the sludge counts as full"
+	case last == "at" && len(keys) > 2 && keys[len(keys)-2] == "outlet":
+		return "the open end"
+	case last == "at" && len(keys) > 2 && keys[len(keys)-2] == "intake":
+		return "the inner end"
+	case last == "sockets_at":
+		return "the lowest socket"
+	case last == "outlet_at":
+		return "the outlet of the top-up"
 	case last == "crest_at":
 		return "the crest"
 	case last == "stands_at" && len(keys) == 3:
@@ -39,7 +65,7 @@ func name(pointer string) string {
 
 // above is what the height at a pointer is measured from.
 func above(pointer string) string {
-	if strings.HasSuffix(pointer, "/stands_at") {
+	if strings.HasSuffix(pointer, "/stands_at") || strings.HasSuffix(pointer, "/sockets_at") {
 		return "the datum"
 	}
 	return "the floor"

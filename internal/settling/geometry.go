@@ -35,6 +35,27 @@ func OverflowRate(flow, area float64) (float64, string) {
 	return flow / area, ""
 }
 
+// Downflow is vw, the downward speed in the inlet well beside the pipes that stand in it.
+//
+//	vw = Q/(pi/4 (d^2 - sum of p^2))
+//
+//	Q  flow, m3/s
+//	d  inside diameter of the well, m
+//	p  outside diameter of each pipe in it, m
+//
+// It answers NaN when the pipes fill the well.
+// Source: continuity.
+func Downflow(flow, well float64, pipes ...float64) (float64, string) {
+	clear := well * well
+	for _, p := range pipes {
+		clear -= p * p
+	}
+	if well <= 0 || clear <= 0 {
+		return math.NaN(), "the pipe fills the well"
+	}
+	return OverflowRate(flow, math.Pi/4*clear)
+}
+
 // LipDepthFraction is the share of the water depth at which the lip of the inlet
 // well hangs, from the water surface down.
 //
@@ -51,4 +72,21 @@ func LipDepthFraction(level, lip, floor float64) (float64, string) {
 		return math.NaN(), "there is no water over the floor"
 	}
 	return (level - lip) / (level - floor), ""
+}
+
+// ConeDiameter is the inside diameter of a cone-bottomed vessel at a height over the point of its cone.
+//
+//	d = min(D, D y/c)
+//
+//	D  inside diameter of the round part, m, above 0
+//	c  height of the cone, m, above 0
+//	y  height over its point, m, 0 or more
+//
+// The point is taken as sharp; an opening there makes the cone a little wider.
+// Source: geometry, similar triangles.
+func ConeDiameter(inside, cone, height float64) (float64, string) {
+	if inside <= 0 || cone <= 0 || height < 0 {
+		return math.NaN(), "a cone needs a width and a height, and a place in it is not below its point"
+	}
+	return math.Min(inside, inside*height/cone), ""
 }

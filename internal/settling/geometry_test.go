@@ -50,3 +50,15 @@ func TestWhatCannotBeHasAReason(t *testing.T) {
 		}
 	}
 }
+
+// A cone of 60 degrees at its point is as wide as 2 tan(30 deg) = 1.1547 of its
+// height (table of tangents), at every height the same share.
+func TestConeOfSixtyDegrees(t *testing.T) {
+	wide, _ := ConeDiameter(1.1547, 1, 0.5)
+	near(t, "diameter half way up", wide, 0.57735, 1e-5)
+	wide, _ = ConeDiameter(1.1547, 1, 3)
+	near(t, "diameter above the cone", wide, 1.1547, 0)
+	if d, why := ConeDiameter(1, 0, 1); !math.IsNaN(d) || why == "" {
+		t.Errorf("a cone without height is %v wide", d)
+	}
+}

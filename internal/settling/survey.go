@@ -6,16 +6,17 @@ import (
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/system"
+	"dryfit/internal/tables"
 	"dryfit/internal/working"
 )
 
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(speedQuantities)
-	Facts      = []working.FactDefinition{}
-	Sets       = slices.Concat(speedSets)
-	Relations  = []working.Named{}
+	Quantities = slices.Concat(speedQuantities, loadingQuantities, inletQuantities, weirQuantities, sludgeQuantities, floorQuantities, accessQuantities)
+	Facts      = slices.Concat(inletFacts, weirFacts, sludgeFacts, floorFacts, accessFacts)
+	Sets       = slices.Concat(speedSets, inletSets)
+	Relations  = slices.Concat(sludgeRelations)
 )
 
 var speedQuantities = []working.Definition{
@@ -26,7 +27,7 @@ var speedQuantities = []working.Definition{
 	{Name: "well_downflow", Title: "downward speed in the inlet well (downflow)", Symbol: "vw", Kind: quantity.Velocity, Of: "each radial-flow settler",
 		Formula: "Q/(pi/4 (d^2 - p^2)), p the pipe that stands in the well", Source: "continuity", Sure: "derived"},
 	{Name: "lip_depth_fraction", Title: "lip of the inlet well, share of the water depth", Symbol: "f", Kind: quantity.Fraction, Of: "each radial-flow settler",
-		Formula: "(z - lip)/(z - floor)", Source: "definition; depth of a feed well over side water depth as in WEF Manual of Practice No. 8", Sure: "published"},
+		Formula: "(z - lip)/(z - floor), over a cone its top for the floor", Source: "definition; depth of a feed well over side water depth as in WEF Manual of Practice No. 8", Sure: "published"},
 	{Name: "room_under_lip", Title: "room under the lip", Symbol: "c", Kind: quantity.Length, Of: "each radial-flow settler",
 		Formula: "lip above the inner floor", Source: "geometry", Sure: "derived"},
 }
@@ -45,6 +46,7 @@ func define(name string) working.Definition {
 // Survey enters what this package works out into the ledger, after the loop's levels and flows.
 func Survey(s *system.System, l *working.Ledger) {
 	l.Put("radial_flow_settlers")
+	l.Put("settler_inlets")
 	for _, v := range s.Vessels {
 		if v.Role.Is("radial-flow-settler") {
 			l.Put("radial_flow_settlers", v.ID)
@@ -65,7 +67,7 @@ func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
 	}
 	lip := working.File("lip above the inner floor", well.LipAt)
 	area := enter(always, "ring_area", v.Pointer, func(x []float64) (float64, string) { return RingArea(x[0], x[1]) },
-		working.In("D", working.File("inside diameter of the settler", v.Form.Inside)),
+		working.In("D", insideAtLip(v, lip)),
 		working.In("d", working.File("outside diameter of the well", well.Outside)))
 	always.Name = "room_under_lip"
 	l.Take(always, define("room_under_lip"), well.LipAt.Pointer(), lip)
@@ -81,21 +83,34 @@ func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
 		if pipe != nil {
 			in = append(in, working.In("p", pipe))
 		}
-		enter(state, "well_downflow", well.Pointer, func(x []float64) (float64, string) {
-			p := 0.0
-			if len(x) > 2 {
-				p = x[2]
-			}
-			if p >= x[1] {
-				return math.NaN(), "the pipe fills the well"
-			}
-			return OverflowRate(x[0], math.Pi/4*(x[1]*x[1]-p*p))
-		}, in...)
+		enter(state, "well_downflow", well.Pointer, func(x []float64) (float64, string) { return Downflow(x[0], x[1], x[2:]...) }, in...)
 		enter(state, "lip_depth_fraction", well.LipAt.Pointer(), func(x []float64) (float64, string) {
-			return LipDepthFraction(x[0], x[2]+x[1], x[2])
+			return LipDepthFraction(x[0], x[2]+x[1], x[2]+x[3])
 		}, working.In("z", level), working.In("lip", lip),
-			working.In("floor", working.File("floor above the datum", v.StandsAt)))
+			working.In("floor", working.File("floor above the datum", v.StandsAt)), working.In("cone", cone(v)))
 	})
+	basin{s, tables.Embedded(), l, v, well}.all()
+}
+
+// cone is the height of the cone under the round part of a settler: the side
+// water depth, by which wells are compared, ends at its top. A flat floor has none.
+func cone(v *system.Vessel) *working.Node {
+	if v.Form.Kind != "cone_bottom" {
+		return working.Fixed("height of a cone; the floor is flat", quantity.Length, 0, "geometry")
+	}
+	return working.File("height of the cone", v.Form.ConeHeight)
+}
+
+// insideAtLip is the inside diameter of a settler where the lip of its well
+// hangs: narrower than above if that is inside a cone.
+func insideAtLip(v *system.Vessel, lip *working.Node) *working.Node {
+	inside := working.File("inside diameter of the settler", v.Form.Inside)
+	if v.Form.Kind != "cone_bottom" {
+		return inside
+	}
+	return working.Step("inside diameter at the lip", quantity.Length, "min(D, D lip/cone), the point of the cone taken as sharp", "geometry",
+		func(x []float64) (float64, string) { return ConeDiameter(x[0], x[2], x[1]) },
+		working.In("D", inside), working.In("lip", lip), working.In("cone", cone(v)))
 }
 
 // inflow is what the lines bring into the settler. A line of its daily use whose

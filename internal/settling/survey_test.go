@@ -2,39 +2,14 @@ package settling
 
 import (
 	"math"
-	"os"
-	"strings"
 	"testing"
 
-	"dryfit/internal/quantity"
-	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
 
-// settled is the demo's settler with one text in place of another and 1000 L/h in its solids line.
+// settled is the drum with one text in place of another and 1000 L/h in its solids line.
 func settled(t *testing.T, old, put string) func(name string) (float64, []working.Gap) {
-	t.Helper()
-	const file = "../../testdata/systems/quarry-road.yaml"
-	data, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if !strings.Contains(string(data), old) {
-		t.Fatalf("%q stands nowhere in the demo", old)
-	}
-	s, problems := system.Read(file, []byte(strings.Replace(string(data), old, put, 1)))
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	l := working.NewLedger()
-	working.EachRunning(func(runCase, water string) {
-		enter := func(subject, name string, kind quantity.Kind, x float64) {
-			l.Take(working.Address{Subject: subject, Name: name, Case: runCase, Water: water}, working.Definition{Name: name, Kind: kind}, "", working.Fixed(name, kind, x, ""))
-		}
-		enter("solids-run", "flow", quantity.Flow, 1/3600.0)
-		enter("settler", "water_level", quantity.Length, 0.917)
-	})
-	Survey(s, l)
+	l := changed(t, 1/3600.0, old, put)
 	return func(name string) (float64, []working.Gap) {
 		n := l.Find(working.Address{Subject: "settler", Name: name, Case: working.RunClean, Water: "usual"})
 		v, _ := n.Value()

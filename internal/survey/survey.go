@@ -6,6 +6,7 @@ import (
 	"dryfit/internal/loop"
 	"dryfit/internal/making"
 	"dryfit/internal/settling"
+	"dryfit/internal/site"
 	"dryfit/internal/system"
 	"dryfit/internal/tables"
 	"dryfit/internal/working"
@@ -17,17 +18,18 @@ func Survey(s *system.System) *working.Ledger {
 	loop.Survey(s, t, l)
 	settling.Survey(s, l)
 	making.Survey(s, t, l)
+	site.Survey(s, l)
 	return l
 }
 
 // Catalogue is every word that is worked out, for clauses to use and for people to look up.
 func Catalogue() working.Catalogue {
 	return working.Catalogue{
-		Quantities: join(loop.Quantities, settling.Quantities, making.Quantities),
-		Facts:      join(loop.Facts, settling.Facts, making.Facts),
-		Sets:       join(loop.Sets, settling.Sets, making.Sets),
+		Quantities: join(loop.Quantities, settling.Quantities, making.Quantities, site.Quantities),
+		Facts:      join(loop.Facts, settling.Facts, making.Facts, site.Facts),
+		Sets:       join(loop.Sets, settling.Sets, making.Sets, site.Sets),
 		Cases:      loop.Cases,
-		Relations:  join(loop.Relations, settling.Relations, making.Relations),
+		Relations:  join(loop.Relations, settling.Relations, making.Relations, site.Relations),
 	}
 }
 

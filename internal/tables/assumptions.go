@@ -10,7 +10,7 @@ import (
 type Assumption struct {
 	Key                string
 	Value, Least, Most float64 // SI
-	Unit               string  // of Value: m, K, N m/rad, or 1 for a ratio
+	Unit               string  // of Value: m, m/s, K, N m/rad, or 1 for a ratio
 	Why                string
 	Origin
 }
@@ -19,7 +19,7 @@ func (t *Tables) readAssumptions(files fs.FS) error {
 	return each(files, "assumptions.csv", "key value least most unit why", func(r row) {
 		a := Assumption{
 			Key: r.key(r.text("key")), Value: r.number("value"), Least: r.number("least"), Most: r.number("most"),
-			Unit: r.oneOf("unit", "1", "mm", "m", "K", "N m/rad"), Why: r.text("why"), Origin: r.origin(),
+			Unit: r.oneOf("unit", "1", "mm", "m", "m/s", "K", "N m/rad"), Why: r.text("why"), Origin: r.origin(),
 		}
 		r.ordered("least, value, most", a.Least, a.Value, a.Most)
 		if a.Unit == "mm" {

@@ -131,6 +131,7 @@ type Socket struct {
 }
 
 func (t *Tables) readSockets(files fs.FS) error {
+	t.sockets = map[string]Socket{}
 	return each(files, "sockets.csv", "standard size entrance_mm bottom_mm tolerance_mm depth_mm", func(r row) {
 		s := Socket{
 			Standard: r.text("standard"), Size: r.text("size"),
@@ -142,14 +143,14 @@ func (t *Tables) readSockets(files fs.FS) error {
 			r.wrong("a tapered socket needs entrance, bottom and tolerance")
 		}
 		r.ordered("bottom, entrance", s.Bottom.Value, s.Entrance.Value)
-		t.sockets = append(t.sockets, s)
+		t.sockets[pipeKey(s.Standard, "", s.Size)] = s
 	})
 }
 
 // Socket finds a solvent socket by standard and size.
 func (t *Tables) Socket(standard, size string) (Socket, bool) {
-	k := pipeKey(standard, "", size)
-	return find(t.sockets, func(s Socket) bool { return pipeKey(s.Standard, "", s.Size) == k })
+	s, ok := t.sockets[pipeKey(standard, "", size)]
+	return s, ok
 }
 
 func find[T any](items []T, is func(T) bool) (T, bool) {

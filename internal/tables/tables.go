@@ -23,14 +23,20 @@ type Tables struct {
 	roughness   map[string]Rough
 	metals      []Material
 	metalAt     map[string]int
+	nonmetals   map[string]Nonmetal
+	contents    map[string]string // kind by words
 	clamps      map[string]Clamp
 	rubbers     map[string]Rubber
 	seals       []Seal
 	bulkheads   []Bulkhead
 	drums       []Drum
 	hoses       []Hose
-	sockets     []Socket
+	sockets     map[string]Socket // by pipeKey
 	assumptions []Assumption
+	curing      []Cure
+	takeoffs    map[string]Takeoff // by pipeKey
+	saws        []Saw
+	loadings    []Loading
 }
 
 // Load reads and checks every table that is built into the program. The error
@@ -51,6 +57,8 @@ func load(files fs.FS) (*Tables, error) {
 		t.readValves(files),
 		t.readRoughness(files),
 		t.readMetals(files),
+		t.readNonmetals(files),
+		t.readContents(files),
 		t.readClamps(files),
 		t.readRubbers(files),
 		t.readSeals(files),
@@ -59,6 +67,10 @@ func load(files fs.FS) (*Tables, error) {
 		t.readHoses(files),
 		t.readSockets(files),
 		t.readAssumptions(files),
+		t.readCuring(files),
+		t.readTakeoffs(files),
+		t.readSaws(files),
+		t.readLoadings(files),
 	)
 	if err != nil {
 		return nil, err

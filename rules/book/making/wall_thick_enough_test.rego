@@ -1,0 +1,40 @@
+package book.making.wall_thick_enough_test
+
+import data.book.making.wall_thick_enough
+
+at(x) := {"at": "/here", "in": {"always": [{"value": x, "low": x, "high": x, "when": "always"}]}}
+
+gap := {"at": "/here", "missing": {"always": ["/here"]}}
+
+judged(entry) := judgement if {
+	got := wall_thick_enough.judgements with input as {
+		"limits": data.limits,
+		"sets": {"sealed_holes": ["line/1"]},
+		"relations": {"line_of": {"line/1": ["line"]}},
+		"quantities": {"wall_over_least": {"name": "wall_over_least", "of": {"line/1": entry}}},
+	}
+	count(got) == 1
+	some judgement in got
+}
+
+test_met if {
+	judgement := judged(at(0.0004))
+	[judgement.verdict, judgement.on] == ["met", "line"]
+}
+
+test_just_inside if {
+	judged(at(0)).verdict == "met"
+}
+
+test_just_outside if {
+	judged(at(-0.0001)).verdict == "not met"
+}
+
+test_missing if {
+	judgement := judged(gap)
+	[judgement.verdict, judgement.missing] == ["undetermined", {"/here"}]
+}
+
+test_no_subject_no_judgement if {
+	count(wall_thick_enough.judgements) == 0 with input as {"limits": data.limits, "sets": {"sealed_holes": []}, "relations": {}, "quantities": {}, "facts": {}}
+}

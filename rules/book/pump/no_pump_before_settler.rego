@@ -1,0 +1,29 @@
+# METADATA
+# scope: package
+# title: No pump should stand between the fish tank and the settler.
+# description: |
+#   Fish waste leaves the fish in pieces that sink within a minute. A pump chops them into a cloud
+#   that does not settle at all and ends in the beds. So the dirty water should run down to the
+#   settler by itself, and the pump lift what is clean. Where the floor leaves no other way, a slow
+#   pump with a wide passage does least harm. Whether a pump can empty the fish tank is judged by
+#   tank_not_emptied.
+# custom:
+#   strength: should
+#   cases: [always]
+#   sources:
+#     - grade: common practice
+#       text: >-
+#         Solids are taken out before the first pump: textbooks of recirculating fish farms (Timmons
+#         and Ebeling), from memory.
+#   example:
+#     - {at: /vessels/sump/role, value: fish-tank}
+#     - {at: /vessels/tank/role, value: other}
+#     - {at: /lines/riser/pieces/0, value: {intake: {at: 40 mm, guard: {slots: 40, width: 6 mm, length: 40 mm, comes_off: true}}}}
+#     - {at: /lines/riser/pieces/1, value: {pump: main}}
+package book.pump.no_pump_before_settler
+
+import data.vocab
+
+judgements contains vocab.asked(settler, input.facts.pump_before_settler, {"no"}) if {
+	some settler in input.sets.settlers_on_the_way
+}
