@@ -69,7 +69,10 @@ func TestTheDemoHasNothingToAct(t *testing.T) {
 	}
 }
 
-// The twin has one fault below each comment "fault CLAUSE", and nothing else that is open.
+// Findings of the twin that no single edit clears, with the reason.
+var needsMore = map[string]string{"pump_room": "the pump itself has to go first, and then there is room"}
+
+// The twin has a fault below each comment "fault CLAUSES", and nothing else that is open.
 func TestEveryPlantedFaultIsFoundWhereItStands(t *testing.T) {
 	const name = "quarry-road-as-found.yaml"
 	r := reviewed(t, name)
@@ -77,30 +80,37 @@ func TestEveryPlantedFaultIsFoundWhereItStands(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	planted := map[int]string{}
+	type fault struct {
+		line   int
+		clause string
+	}
+	planted := map[fault]bool{}
 	for i, line := range strings.Split(string(data), "\n") {
 		if rest, ok := strings.CutPrefix(strings.TrimSpace(line), "# fault "); ok {
-			clause, _, _ := strings.Cut(rest, ":")
-			planted[i+2] = clause
+			clauses, _, _ := strings.Cut(rest, ":")
+			for _, clause := range strings.Split(clauses, ", ") {
+				planted[fault{i + 2, clause}] = true
+			}
 		}
 	}
-	if len(planted) < 6 || r.ExitStatus(review.Shall) != review.Act {
+	if len(planted) < 12 || r.ExitStatus(review.Shall) != review.Act {
 		t.Fatalf("%d faults are planted and the status is %d", len(planted), r.ExitStatus(review.Shall))
 	}
 	for _, f := range r.Findings {
-		if planted[f.Place.Line] != f.Clause.ID {
-			t.Errorf("%s is found at line %d, where %q is planted", f.Clause.ID, f.Place.Line, planted[f.Place.Line])
+		at := fault{f.Place.Line, f.Clause.ID}
+		if !planted[at] {
+			t.Errorf("%s is %s at line %d, where it is not planted", f.Clause.ID, f.Verdict, f.Place.Line)
 		}
-		delete(planted, f.Place.Line)
-		if _, share := f.OfLimit(); !share && f.Node == nil {
+		delete(planted, at)
+		if f.Verdict == review.NotMet && !f.Fact && f.Node == nil {
 			t.Errorf("%s has no number", f.Clause.ID)
 		}
-		if len(f.Remedies) == 0 {
+		if len(f.Remedies) == 0 && noRemedy[f.Clause.ID] == "" && needsMore[f.Clause.ID] == "" {
 			t.Errorf("%s at line %d has no remedy", f.Clause.ID, f.Place.Line)
 		}
 	}
-	for line, clause := range planted {
-		t.Errorf("%s at line %d is not found", clause, line)
+	for at := range planted {
+		t.Errorf("%s at line %d is not found", at.clause, at.line)
 	}
 }
 
