@@ -99,12 +99,12 @@ func (v *surveyor) profiles() {
 }
 
 // carriesSolids says that a line carries solids: because it says so or, where it
-// says nothing, because it leaves a fish tank or a settler's floor, or ends in a settler's well.
+// says nothing, because it leaves a tank with fish or a settler's floor, or ends in a settler's well.
 func carriesSolids(l *system.Line) bool {
 	if _, given := l.Carries.Value(); given {
 		return l.Carries.Is("solids")
 	}
-	return l.Duty == "waste" || l.To.Part == "well" || l.From.Vessel != nil && l.From.Vessel.Role.Is("fish-tank") && !l.Pumped
+	return l.Duty == "waste" || l.To.Part == "well" || l.From.Vessel != nil && l.From.Vessel.Role.Is("fish-tank", "quarantine-tank") && !l.Pumped
 }
 
 // runs says that water goes through the line in daily use: it is no overflow,

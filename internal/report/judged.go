@@ -105,6 +105,9 @@ func (p *page) judgedEntries(q *part) []entry {
 	nearest := map[group]int{}
 	subjects := map[*review.Clause]map[string]bool{}
 	for _, j := range q.judgements {
+		if j.Fact && j.Verdict == review.Met {
+			continue // a yes that is wanted and there needs no row
+		}
 		g := group{j.Clause, j.Name}
 		if subjects[j.Clause] == nil {
 			subjects[j.Clause] = map[string]bool{}
@@ -166,7 +169,9 @@ func closeness(j *review.Judgement) float64 {
 }
 
 // plainEntries is what was worked out for a part and no clause judges there: in
-// the state that the head of the page names, and fouled where that differs.
+// the state that the head of the page names, and fouled where that differs. What
+// several pieces of a line have would fill a page of its own: the command
+// `quantities` shows it.
 func (p *page) plainEntries(q *part) []entry {
 	if p.Ledger == nil {
 		return nil
@@ -175,9 +180,20 @@ func (p *page) plainEntries(q *part) []entry {
 	for _, j := range q.judgements {
 		seen[j.Name] = true
 	}
+	of := map[string]string{}
+	many := map[string]bool{}
+	for _, n := range p.Ledger.Nodes() {
+		if a := n.Address; p.partOf(a.Subject) == q.name {
+			many[a.Name] = many[a.Name] || of[a.Name] != "" && of[a.Name] != a.Subject
+			of[a.Name] = a.Subject
+		}
+	}
 	var out []entry
 	for _, n := range p.Ledger.Nodes() {
 		a := n.Address
+		if many[a.Name] && a.Subject != q.name {
+			continue
+		}
 		x, usual := inUsual(n, fouledCase(q.line))
 		if !usual || seen[a.Name] || apart[a.Name] || p.partOf(a.Subject) != q.name {
 			continue
