@@ -75,7 +75,7 @@ func (v *surveyor) turn(p *system.Piece) {
 		return
 	}
 	key := map[string]string{"bend": "bend_radius_ratio", "sweep": "sweep_radius_ratio"}[p.Kind]
-	v.take(always("bend_radius_ratio"), p.Pointer, assumed(v.t, key, "radius of a "+p.Kind+" over its bore", quantity.Number, p.Bend.Radius.Pointer()))
+	v.take(always("bend_radius_ratio"), p.Pointer, v.t.Assume(key, "radius of a "+p.Kind+" over its bore", quantity.Number, p.Bend.Radius.Pointer()))
 }
 
 // opens notes whether a hand or a brush gets into the turn: a tee whose third way

@@ -90,11 +90,4 @@ var (
 )
 
 // define finds a definition by name.
-func define(name string) working.Definition {
-	for _, d := range Quantities {
-		if d.Name == name {
-			return d
-		}
-	}
-	panic("loop: no quantity is called " + name)
-}
+func define(name string) working.Definition { return working.Define(Quantities, name) }

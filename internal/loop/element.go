@@ -370,7 +370,7 @@ func (b *bench) opening(p *system.Piece) *working.Node {
 	if p.Valve.Open.Given() {
 		return working.File("opening of the valve", p.Valve.Open)
 	}
-	return assumed(b.t, "valve_open", "opening of the valve", quantity.Fraction, p.Valve.Open.Pointer())
+	return b.t.Assume("valve_open", "opening of the valve", quantity.Fraction, p.Valve.Open.Pointer())
 }
 
 // steps is the loss of going from bore d into a narrower one and out again.
@@ -398,15 +398,6 @@ func step(q, from, to float64) float64 {
 		return sure(pipeflow.FittingLoss(sure(pipeflow.SuddenExpansion(from, to)), q, from))
 	}
 	return sure(pipeflow.FittingLoss(sure(pipeflow.SuddenContraction(from, to)), q, to))
-}
-
-// assumed is a node for a value that the file does not give and the table of assumptions does.
-func assumed(t *tables.Tables, key, title string, kind quantity.Kind, pointer string) *working.Node {
-	a, ok := t.Assumption(key)
-	if !ok {
-		return working.Unknown(title, kind, pointer, "")
-	}
-	return working.Assume(title, kind, working.Within(a.Value, a.Least, a.Most), pointer, a.Why+"; "+a.Source, string(a.Sure))
 }
 
 // sure is the number of a pure function, or NaN where it is not defined.

@@ -58,11 +58,4 @@ var (
 	}
 )
 
-func define(name string) working.Definition {
-	for _, d := range Quantities {
-		if d.Name == name {
-			return d
-		}
-	}
-	panic("making: no quantity is called " + name)
-}
+func define(name string) working.Definition { return working.Define(Quantities, name) }

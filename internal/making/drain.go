@@ -5,7 +5,6 @@ import (
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/system"
-	"dryfit/internal/tables"
 	"dryfit/internal/working"
 )
 
@@ -94,7 +93,7 @@ func (v *surveyor) preload(d drain) {
 		push, why := cuff(x).Force(x[0])
 		return cuff(x).Tilt(push), why
 	}, in...)
-	left := assumed(v.t, "cuff_force_left", "share of the push left once the rubber has relaxed", quantity.Number, d.sleeve.Pointer+"/cuff/relaxed")
+	left := v.t.Assume("cuff_force_left", "share of the push left once the rubber has relaxed", quantity.Number, d.sleeve.Pointer+"/cuff/relaxed")
 	v.work(always(id, "cuff_force_left"), d.sleeve.Pointer, func(x []float64) (float64, string) {
 		return ForceLeft(x[1], x[0], x[2]), ""
 	}, working.In("s", left), working.In("F", force),
@@ -120,7 +119,7 @@ func (v *surveyor) give(d drain) *working.Node {
 	if d.clipped {
 		return working.Fixed(title, quantity.Number, 0, "the pipe outside is clipped")
 	}
-	stiff := assumed(v.t, "seal_stiffness_unclipped", "turning stiffness of the wall seal", quantity.Number, d.wall.Pointer)
+	stiff := v.t.Assume("seal_stiffness_unclipped", "turning stiffness of the wall seal", quantity.Number, d.wall.Pointer)
 	return working.Step(title, quantity.Number, "1/k", "", func(x []float64) (float64, string) { return 1 / x[0], "" },
 		working.In("k", stiff))
 }
@@ -138,13 +137,4 @@ func pipe(p *system.Piece, which string) *working.Node {
 		d = p.Pipe.Outside
 	}
 	return working.Row(title+" of "+p.Pipe.ID, quantity.Length, working.Exactly(d), p.Pipe.Pointer, p.Pipe.Source, "")
-}
-
-// assumed is a node for a value that the file does not give and the table of assumptions does.
-func assumed(t *tables.Tables, key, title string, kind quantity.Kind, pointer string) *working.Node {
-	a, ok := t.Assumption(key)
-	if !ok {
-		return working.Unknown(title, kind, pointer, "")
-	}
-	return working.Assume(title, kind, working.Within(a.Value, a.Least, a.Most), pointer, a.Why+"; "+a.Source, string(a.Sure))
 }

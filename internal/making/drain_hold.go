@@ -54,7 +54,7 @@ func Uplift(volume, weight, bore, speed float64) float64 {
 // hold enters what the cuff has to hold, and how far it lifts the mouth.
 func (v *surveyor) hold(d drain, force, tilt, left *working.Node) {
 	f, id := d.stands.FloorDrain, d.stands.ID()
-	speed := assumed(v.t, "back_flush_speed", "speed of the back-flush", quantity.Velocity, d.stands.Value+"/back_flush")
+	speed := v.t.Assume("back_flush_speed", "speed of the back-flush", quantity.Velocity, d.stands.Value+"/back_flush")
 	uplift := v.work(always(id, "drain_uplift"), d.stands.Pointer, func(x []float64) (float64, string) {
 		return Uplift(x[0], x[1], x[2], x[3]), ""
 	},

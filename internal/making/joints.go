@@ -171,7 +171,7 @@ func DampAir(humidity float64) float64 {
 func (v *surveyor) damp() *working.Node {
 	humidity := v.Number("/making/humidity", quantity.Fraction)
 	if !humidity.Given() {
-		return assumed(v.t, "cure_humid", "factor of damp air", quantity.Number, humidity.Pointer())
+		return v.t.Assume("cure_humid", "factor of damp air", quantity.Number, humidity.Pointer())
 	}
 	return working.Step("factor of damp air", quantity.Number, "1, and 1.5 above 60 % humidity", "makers' cure tables", func(x []float64) (float64, string) {
 		return DampAir(x[0]), ""

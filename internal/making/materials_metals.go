@@ -188,7 +188,7 @@ func (v *surveyor) rainPH() *working.Node {
 	if v.Word(source+"/kind").Is("rain") && low.Given() {
 		return working.File("lowest pH of the rain", low)
 	}
-	return assumed(v.t, "rain_ph", "lowest pH of the rain", quantity.Number, low.Pointer())
+	return v.t.Assume("rain_ph", "lowest pH of the rain", quantity.Number, low.Pointer())
 }
 
 // criterion enters how much of its metal fish bear in water of this hardness.

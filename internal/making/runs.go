@@ -186,12 +186,12 @@ func (v *surveyor) takeoff(p, pipe *system.Piece) *working.Node {
 		key = "elbow_takeoff_metric"
 	}
 	in := []working.Input{working.In("OD", outside(pipe.Pipe, pipe)), working.In("a", angle),
-		working.In("t", assumed(v.t, key, "what the maker of fittings adds to half the pipe", quantity.Length, p.Pointer))}
+		working.In("t", v.t.Assume(key, "what the maker of fittings adds to half the pipe", quantity.Length, p.Pointer))}
 	switch {
 	case p.Bend != nil && p.Bend.Radius.Given():
 		in = append(in, working.In("r", working.File("radius of the "+p.Kind, p.Bend.Radius)))
 	case p.Kind == "sweep":
-		ratio := assumed(v.t, "sweep_radius_ratio", "radius of a sweep over its bore", quantity.Number, p.Bend.Radius.Pointer())
+		ratio := v.t.Assume("sweep_radius_ratio", "radius of a sweep over its bore", quantity.Number, p.Bend.Radius.Pointer())
 		in = append(in, working.In("r", working.Step("radius of the sweep", quantity.Length, "ratio D", "", func(x []float64) (float64, string) { return x[0] * x[1], "" },
 			working.In("ratio", ratio), working.In("D", bore(pipe)))))
 	}

@@ -79,7 +79,7 @@ func (v *surveyor) lip(p *system.Piece) *working.Node {
 		if stated.Given() {
 			return working.File(title, stated)
 		}
-		beyond := assumed(v.t, "seal_lip_beyond_hole", "how far the lip reaches beyond the hole", quantity.Length, stated.Pointer())
+		beyond := v.t.Assume("seal_lip_beyond_hole", "how far the lip reaches beyond the hole", quantity.Length, stated.Pointer())
 		return working.Step(title, quantity.Length, "hole + 2 b", "", func(x []float64) (float64, string) { return x[0] + 2*x[1], "" },
 			working.In("hole", working.File("diameter of the hole", p.Through.Hole)), working.In("b", beyond))
 	case "bulkhead":
@@ -177,7 +177,7 @@ func (v *surveyor) edges(vessel *system.Vessel, d drilled) {
 	case form.Kind == "cone_bottom":
 		r = working.File("height of the cone", form.ConeHeight)
 	case !corner.Given():
-		r = assumed(v.t, "floor_corner_radius", "rounding between floor and wall", quantity.Length, corner.Pointer())
+		r = v.t.Assume("floor_corner_radius", "rounding between floor and wall", quantity.Length, corner.Pointer())
 	}
 	v.work(always(d.ID(), "hole_to_floor"), at, func(x []float64) (float64, string) { return x[0] - x[1]/2 - x[2], "" },
 		append(slices.Clone(hole), working.In("r", r))...)

@@ -3,6 +3,9 @@ package tables
 import (
 	"io/fs"
 	"slices"
+
+	"dryfit/internal/quantity"
+	"dryfit/internal/working"
 )
 
 // Assumption is a value that stands in where a system file is silent. None
@@ -36,3 +39,13 @@ func (t *Tables) Assumption(key string) (Assumption, bool) {
 
 // Assumptions lists all assumptions in the order of the table.
 func (t *Tables) Assumptions() []Assumption { return slices.Clone(t.assumptions) }
+
+// Assume is a node for a value that the file does not give at a pointer and the
+// table of assumptions does. A key that is not in the table leaves the gap.
+func (t *Tables) Assume(key, title string, kind quantity.Kind, pointer string) *working.Node {
+	a, ok := t.Assumption(key)
+	if !ok {
+		return working.Unknown(title, kind, pointer, "")
+	}
+	return working.Assume(title, kind, working.Within(a.Value, a.Least, a.Most), pointer, a.Why+"; "+a.Source, string(a.Sure))
+}

@@ -25,3 +25,14 @@ type Named struct {
 	Name  string
 	Title string
 }
+
+// Define finds the definition of a quantity in a list. A name that is not in it is
+// a mistake of the caller and panics.
+func Define(list []Definition, name string) Definition {
+	for _, d := range list {
+		if d.Name == name {
+			return d
+		}
+	}
+	panic("working: no quantity is called " + name)
+}

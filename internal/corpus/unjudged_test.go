@@ -1,0 +1,59 @@
+package corpus_test
+
+import (
+	"testing"
+
+	"dryfit/internal/survey"
+)
+
+// Quantities that no clause judges or shows, with the reason.
+var unjudged = map[string]string{
+	"kinematic_viscosity": "nature gives it",
+	"height":              "heights are shown in the levelling table; what they lead to is judged",
+	"pump_head":           "pump_meets_flow judges the flow that the pump gives at it",
+	"velocity":            "solids_speed judges the speed by how the water fills the pipe",
+	"reynolds":            "an intermediate number",
+	"upstream_level":      "carries_flow judges the flow at which it reaches the spill",
+	"freeboard":           "what it has to hold comes with stopped pumps and blocked openings, which are not worked out yet",
+	"greatest_flow":       "capacity is judged against it, in flow_reserve",
+	"head_needed":         "a line takes the head that it needs; flow_reserve judges what is left",
+	"head_had":            "flow_reserve judges what it is worth in flow",
+	"piece_speed":         "solids_speed judges the worst piece of the line",
+	"wall_shear":          "another measure of what solids_speed judges; the published figures are for fish faeces on a smooth bed",
+	"ring_area":           "overflow_rate judges what it is worth",
+	"room_under_lip":      "room_over_sludge judges what is left of it above the sludge",
+	"drain_offset":        "drain_preload judges it over the span of the cuff",
+	"full_volume":         "standing_load and floor_bears_load judge its weight",
+}
+
+// Every quantity that a builder can act on is judged or shown by a clause, or stands on the list with the reason.
+func TestEveryQuantityIsReadOrSaysWhyNot(t *testing.T) {
+	r, err := reviewer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	read := map[string]bool{}
+	for _, clause := range r.Book().Clauses() {
+		for _, limit := range clause.Limits {
+			read[limit.Quantity] = true
+		}
+		for _, name := range clause.Shows {
+			read[name] = true
+		}
+	}
+	known := map[string]bool{}
+	for _, d := range survey.Catalogue().Quantities {
+		known[d.Name] = true
+		switch {
+		case !read[d.Name] && unjudged[d.Name] == "":
+			t.Errorf("no clause judges or shows %s, %s", d.Name, d.Title)
+		case read[d.Name] && unjudged[d.Name] != "":
+			t.Errorf("%s is on the list of what no clause reads, and one does", d.Name)
+		}
+	}
+	for name := range unjudged {
+		if !known[name] {
+			t.Errorf("%s on the list of what no clause reads is no quantity", name)
+		}
+	}
+}
