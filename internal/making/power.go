@@ -18,7 +18,7 @@ func (v *surveyor) power() {
 
 	onMains, unsaid := v.Mains.Given, []string{}
 	for _, at := range v.supplies() {
-		supply, given := v.Document.Text(at)
+		supply, given := v.Word(at).Value()
 		if !given {
 			unsaid = append(unsaid, at)
 		}
