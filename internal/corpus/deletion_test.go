@@ -14,7 +14,9 @@ import (
 
 // Deleting a value may turn a judgement from open to met where the value is what
 // makes the subject bad, and silence is sound. Each needs a reason.
-var soundToDelete = map[string]string{}
+var soundToDelete = map[string]string{
+	"joints_hold /lines/solids-run/pieces/12/across/joint": "the joints of the whole line are stated too, cemented, and then they speak for this one",
+}
 
 // Clauses that judge a statement itself: with the statement, here the value under
 // a key, the subject goes. The reason why silence does not help all the same.
