@@ -9,7 +9,7 @@ import (
 
 // resolve fills the names in a lever's file pointer: {subject}, {on}, {from} and
 // {to} of the line judged with {last}, its last piece, {through}, the piece that a
-// drain's cuff leads to, {piece}, the number of the piece judged, {weir} and {form}, the
+// drain's cuff leads to, {piece}, the number of the piece judged, {pump}, the pump that it names, {weir} and {form}, the
 // kinds of a vessel's weir and form, and {draw_down}, its line.
 // It reports false when one of them is not there.
 func resolve(r *review.Review, f *review.Finding, pattern string) (string, bool) {
@@ -35,8 +35,11 @@ func resolve(r *review.Review, f *review.Finding, pattern string) (string, bool)
 	if of := r.Ledger.Relations["draw_down_of"][f.Subject]; len(of) > 0 {
 		fill["draw_down"] = of[0]
 	}
-	if _, piece, ok := strings.Cut(f.Subject, "/"); ok {
-		fill["piece"] = piece
+	if _, number, ok := strings.Cut(f.Subject, "/"); ok {
+		fill["piece"] = number
+	}
+	if p := piece(r, f); p != nil && p.Pump != nil {
+		fill["pump"] = p.Pump.ID
 	}
 	for name, value := range fill {
 		pattern = strings.ReplaceAll(pattern, "{"+name+"}", value)

@@ -10,6 +10,9 @@ import (
 // move says which value of the file to change: heights are raised or lowered, all
 // else is changed from one value to another.
 func move(pointer string, kind quantity.Kind, from, to string, change float64, unit string) string {
+	if strings.HasSuffix(pointer, "/shut_off") {
+		return "a pump whose shut-off head is " + to + ", not " + from
+	}
 	if kind != quantity.Length || !isHeight(pointer) {
 		return "change " + name(pointer) + " from " + from + " to " + to
 	}

@@ -23,6 +23,7 @@
 #   shows: [flow_over_asked, lift_share]
 #   remedies:
 #     - {replace: next_bore}
+#     - {solve: "/pumps/{pump}/shut_off", to: 50 mm}
 #     - {solve: /working_flow/least, to: 10 L/h}
 #   example:
 #     - {at: /pumps/main/curve, value: [[0 L/h, 1.75 m], [400 L/h, 1.58 m], [800 L/h, 1.23 m], [1000 L/h, 1.00 m], [1200 L/h, 0.76 m], [1500 L/h, 0.38 m], [1750 L/h, 0 m]]}
