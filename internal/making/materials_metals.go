@@ -24,7 +24,7 @@ var metalFacts = []working.FactDefinition{
 }
 
 var metalSets = []working.Named{
-	{Name: "metal_parts", Title: "the list of metals, its entries, vessels, the top-up valve, what rain runs over, and other parts whose material is stated"},
+	{Name: "metal_parts", Title: "the list of metals, its entries, vessels, the top-up valve, what rain runs over, and other parts"},
 	{Name: "zinc_parts", Title: "galvanised parts that water meets"},
 	{Name: "aluminium_parts", Title: "parts of aluminium that water meets"},
 }
@@ -44,25 +44,35 @@ func (v *surveyor) metals() {
 	v.l.Put("zinc_parts")
 	v.l.Put("aluminium_parts")
 	v.l.Put("metal_parts", "metals/list")
-	const list = "/metals"
-	word := ""
-	if v.Document.Has(list) {
-		word = "no" // each of its entries is judged by itself
-	}
-	v.l.Note(working.Fact{Subject: "metals/list", Name: "toxic_metal", Word: word, At: list, Missing: missing(word, list)})
+	v.listed("metals/list")
 	for _, p := range v.metalParts() {
 		v.metal(p)
 	}
 }
 
-// metalParts lists the parts: what must have a material always, the rest where one is stated.
+// listed enters what the list of metals says of a thing that it does not name: no,
+// if there is a list. Each of its entries is judged by itself.
+func (v *surveyor) listed(id string) {
+	const list = "/metals"
+	word := ""
+	if v.Document.Has(list) {
+		word = "no"
+	}
+	v.l.Note(working.Fact{Subject: id, Name: "toxic_metal", Word: word, At: list, Missing: missing(word, list)})
+}
+
+// metalParts lists the parts: what must have a material always, and the others with theirs or, without one, by the word of the list.
 func (v *surveyor) metalParts() []metalPart {
 	var out []metalPart
 	add := func(id, at, meets string) { out = append(out, metalPart{id: id, material: v.Word(at), meets: meets}) }
-	maybe := func(id, at, meets string) {
+	// A part that says nothing of its material is spoken for by the list of metals.
+	part := func(id, at, meets string) {
 		if v.Word(at).Given() {
 			add(id, at, meets)
+			return
 		}
+		v.l.Put("metal_parts", id)
+		v.listed(id)
 	}
 	for i, at := range v.Items("/metals") {
 		wetted := v.Word(at + "/wetted")
@@ -72,23 +82,29 @@ func (v *surveyor) metalParts() []metalPart {
 	}
 	for _, vessel := range v.Vessels {
 		add(vessel.ID, v.wettedMaterial(vessel).Pointer(), "under-water")
-		for _, part := range []string{"well", "launder", "raft"} {
-			maybe(vessel.ID+"/"+part, vessel.Pointer+"/"+part+"/material", "under-water")
+		for _, name := range []string{"well", "launder", "raft"} {
+			if v.Document.Has(vessel.Pointer + "/" + name) {
+				part(vessel.ID+"/"+name, vessel.Pointer+"/"+name+"/material", "under-water")
+			}
 		}
-		if vessel.Weir != nil {
-			maybe(vessel.ID+"/weir", vessel.Weir.Pointer+"/material", "under-water")
+		if vessel.Weir != nil && vessel.Weir.Kind != "side_pipe" && vessel.Weir.Kind != "rim" && vessel.Weir.Kind != "notch" {
+			part(vessel.ID+"/weir", vessel.Weir.Pointer+"/material", "under-water")
 		}
-		maybe(vessel.ID+"/lid", vessel.Pointer+"/lid/material", "drips-in")
+		if v.Document.Has(vessel.Pointer + "/lid") {
+			part(vessel.ID+"/lid", vessel.Pointer+"/lid/material", "drips-in")
+		}
 	}
 	for _, pipe := range v.Pipes {
-		maybe("pipes/"+pipe.ID, pipe.Pointer+"/material", "under-water")
+		if at := pipe.Pointer + "/material"; v.Word(at).Given() || !pipe.Listed { // what stands in the table of pipes is of plastic
+			part("pipes/"+pipe.ID, at, "under-water")
+		}
 	}
 	if v.Document.Has("/top_up") && !v.Word("/top_up/from").Is("by-hand") {
 		add("top_up/valve", "/top_up/valve_material", "under-water")
 	}
 	if v.Document.Has("/rain") {
-		for _, part := range []string{"surface", "gutter"} {
-			out = append(out, metalPart{id: "rain/" + part, material: v.Word("/rain/" + part), meets: "drips-in", rain: true, area: v.Number("/rain/catchment", quantity.Area)})
+		for _, name := range []string{"surface", "gutter"} {
+			out = append(out, metalPart{id: "rain/" + name, material: v.Word("/rain/" + name), meets: "drips-in", rain: true, area: v.Number("/rain/catchment", quantity.Area)})
 		}
 	}
 	return out

@@ -147,6 +147,15 @@ func TestSilenceOnMetalsIsNoAnswer(t *testing.T) {
 	if word, gaps := heard(t, with(t, map[string]any{"/metals": nil}), "metals/list", "toxic_metal"); word != "" || !slices.Equal(gaps, []string{"/metals"}) {
 		t.Errorf("without a list it is %q, %q", word, gaps)
 	}
+	if word, _ := heard(t, with(t, nil), "settler/well", "toxic_metal"); word != "no" {
+		t.Errorf("a well of which only the list speaks is %q", word)
+	}
+	if word, _ := heard(t, with(t, map[string]any{"/vessels/settler/well/material": "copper"}), "settler/well", "toxic_metal"); word != "yes" {
+		t.Errorf("a well of copper is %q", word)
+	}
+	if word, gaps := heard(t, with(t, map[string]any{"/metals": nil}), "settler/well", "toxic_metal"); word != "" || !slices.Equal(gaps, []string{"/metals"}) {
+		t.Errorf("a well of which nothing speaks is %q, %q", word, gaps)
+	}
 	if word, _ := heard(t, with(t, map[string]any{"/vessels/sump/material": "galvanised"}), "sump", "toxic_metal"); word != "yes" {
 		t.Errorf("a galvanised sump is %q", word)
 	}
