@@ -1,0 +1,123 @@
+package network
+
+import "math"
+
+// Constant is a flow that no level changes: rain, a supply.
+type Constant float64
+
+// Flow implements Law.
+func (c Constant) Flow(float64, float64) (q, byUp, byDown float64) { return float64(c), 0, 0 }
+
+// Func is a law given as a plain function of the two levels; its slopes are taken
+// over a hundredth of a millimetre.
+type Func func(up, down float64) float64
+
+// Flow implements Law.
+func (f Func) Flow(up, down float64) (q, byUp, byDown float64) {
+	const h = 1e-5
+	q = f(up, down)
+	if !math.IsInf(up, 0) {
+		byUp = math.Max(0, (f(up+h, down)-q)/h)
+	}
+	if !math.IsInf(down, 0) {
+		byDown = math.Min(0, (f(up, down+h)-q)/h)
+	}
+	return q, byUp, byDown
+}
+
+// Line is a line of pipe, as culverts are treated: the level above it is the
+// higher of what its whole length asks for over the level below, and of what it
+// asks for where it has air above the water, its mouth among them.
+//
+//	up = max(down + Drowned(q), Free(q))
+//
+// A pump in the line takes its head off both. Both rise with q; so there is one
+// flow for two levels, and none while the level above is under that of q = 0.
+//
+// Source: FHWA 2012, Hydraulic Design of Highway Culverts, HDS-5: inlet or outlet control, whichever passes less.
+type Line struct {
+	Drowned func(q float64) float64
+	Free    func(q float64) float64
+	Back    *Line   // the same line from its other end; nil where nothing can run back
+	Loss    float64 // of a tee at one of its ends, m for each (m3/s)2: may be below zero
+
+	q, slope float64 // where it was last solved
+	up       float64
+}
+
+// need is the level above that a flow asks for, and that alone.
+func (l *Line) need(q, down float64) float64 {
+	z := l.Free(q)
+	if !math.IsInf(down, -1) {
+		z = math.Max(z, down+l.Drowned(q))
+	}
+	return z + l.Loss*q*q
+}
+
+// Flow implements Law.
+func (l *Line) Flow(up, down float64) (q, byUp, byDown float64) {
+	if l.need(0, down) >= up {
+		if l.Back == nil || math.IsInf(down, -1) || l.Back.need(0, up) >= down {
+			return 0, 0, 0
+		}
+		q, byDown, byUp = l.Back.solved(down, up)
+		return -q, -byUp, -byDown
+	}
+	return l.solved(up, down)
+}
+
+// levelTolerance is how near the level asked for comes to the level there is, metres.
+const levelTolerance = 1e-10
+
+// greatest is more than any line of this trade carries, m3/s: a line that asks for nothing more is taken as open.
+const greatest = 10.0
+
+// solved finds the flow at which need is up, by Newton steps from where it was
+// last found, kept between flows that ask for too little and too much.
+func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
+	lo, hi := 0.0, math.Inf(1)
+	q, slope := l.q+(up-l.up)*l.slope, l.slope
+	if !(q > 0) || !(slope > 0) || math.IsInf(l.up, 0) {
+		q, slope = 3e-4, 0
+	}
+	f := l.need(q, down) - up
+	for range 80 {
+		if f < 0 {
+			lo = q
+		} else {
+			hi = q
+		}
+		if math.Abs(f) < levelTolerance || hi-lo < 1e-13*hi || q >= greatest {
+			break
+		}
+		next := math.NaN()
+		if slope > 0 {
+			next = q - f*slope
+		}
+		if !(next > lo && next < hi) {
+			switch {
+			case math.IsInf(hi, 1):
+				next = 2*q + 1e-6
+			case lo == 0:
+				next = hi / 4
+			default:
+				next = (lo + hi) / 2
+			}
+		}
+		g := l.need(next, down) - up
+		if s := (next - q) / (g - f); s > 0 && !math.IsInf(s, 0) {
+			slope = s
+		} else {
+			slope = 0
+		}
+		q, f = next, g
+	}
+	h := math.Max(1e-5*q, 1e-12)
+	at := l.need(q, down)
+	byUp = h / math.Max(l.need(q+h, down)-at, h*1e-3)
+	if !math.IsInf(down, -1) {
+		byDown = -byUp * math.Min(1, math.Max(0, (l.need(q, down+1e-6)-at)/1e-6))
+	}
+	l.q, l.slope, l.up = q, byUp, up
+	return q, byUp, byDown
+}

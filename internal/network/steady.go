@@ -1,0 +1,95 @@
+package network
+
+import (
+	"fmt"
+	"math"
+)
+
+// Steady is where a network comes to rest, or why it does not.
+type Steady struct {
+	Z       []float64 // level of every node
+	Q       []float64 // flow in every link
+	Found   bool
+	Reason  string   // why there is none
+	Tripped []string // names of the triggers that tripped on the way, in order
+	Left    float64  // the greatest of what the balances of the nodes leave over, m3/s
+}
+
+const (
+	firstStep  = 5.0  // s
+	growth     = 4.0  // of each step over the last
+	lastStep   = 1e8  // s: longer than any loop needs to settle
+	mostSteps  = 200  // then there is no rest
+	mostTrips  = 8    // of one trigger: it goes to and fro
+	steadyFlow = 1e-9 // m3/s: what a balance may leave over at rest
+	teeMoved   = 1e-7 // of a tee's coefficient, at rest
+)
+
+// Steady looks for steady flow from the levels z, by implicit steps in time that
+// grow until the time does not matter (pseudo-transient continuation). The water
+// held at the beginning is the water there is: what leaves the loop is gone.
+func (n *Network) Steady(z []float64) Steady {
+	s := newStepper(n)
+	out := Steady{Z: append([]float64{}, z...)}
+	trips := map[string]int{}
+	base := make([]float64, len(n.Nodes))
+	before := make([]float64, len(n.Nodes))
+	moved := n.settleTees(out.Z)
+	h := firstStep
+	for range mostSteps {
+		for i, node := range n.Nodes {
+			base[i] = node.volume(out.Z[i])
+		}
+		copy(before, out.Z)
+		if !s.solve(out.Z, base, h) {
+			copy(out.Z, before)
+			if h /= 8; h < 1e-6 {
+				out.Reason = "no levels were found at which the flows balance"
+				return out.finish(n, s)
+			}
+			continue
+		}
+		moved = n.settleTees(out.Z)
+		if name, tripped := n.trip(out.Z); tripped {
+			out.Tripped = append(out.Tripped, name)
+			if trips[name]++; trips[name] > mostTrips {
+				out.Reason = "it never comes to rest: " + name + ", again and again"
+				return out.finish(n, s)
+			}
+			h = firstStep
+			continue
+		}
+		n.net(out.Z, s.net)
+		worst := 0.0
+		for _, q := range s.net {
+			worst = math.Max(worst, math.Abs(q))
+		}
+		if h >= lastStep && worst < steadyFlow && moved < teeMoved {
+			out.Found = true
+			return out.finish(n, s)
+		}
+		h = math.Min(h*growth, lastStep)
+	}
+	out.Reason = fmt.Sprintf("it did not come to rest in %d steps", mostSteps)
+	return out.finish(n, s)
+}
+
+func (s Steady) finish(n *Network, st *stepper) Steady {
+	s.Q = n.Flows(s.Z)
+	n.net(s.Z, st.net)
+	for _, q := range st.net {
+		s.Left = math.Max(s.Left, math.Abs(q))
+	}
+	return s
+}
+
+// trip lets the first trigger whose measure is below zero change the network.
+func (n *Network) trip(z []float64) (string, bool) {
+	for _, t := range n.Triggers {
+		if t.Measure(z) < 0 {
+			t.Trip()
+			return t.Name, true
+		}
+	}
+	return "", false
+}
