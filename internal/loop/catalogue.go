@@ -18,9 +18,9 @@ const (
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(waterQuantities, lineQuantities, liftQuantities)
-	Facts      = slices.Concat(waterFacts, lineFacts, liftFacts)
-	Sets       = slices.Concat(waterSets, lineSets, liftSets)
+	Quantities = slices.Concat(waterQuantities, lineQuantities, liftQuantities, caseQuantities)
+	Facts      = slices.Concat(waterFacts, lineFacts, liftFacts, caseFacts)
+	Sets       = slices.Concat(waterSets, lineSets, liftSets, caseSets)
 	Relations  = slices.Concat(waterRelations)
 )
 
@@ -82,6 +82,17 @@ var (
 		{Name: working.RunClean, Title: "the pump runs at its greatest, all walls clean"},
 		{Name: working.RunLeast, Title: "the pump's side is fouled, and air fills the pipe behind its highest point: the least flow, what is needed"},
 		{Name: working.RunWorst, Title: "the pump's side is clean and the gravity side fouled: what must be carried"},
+		{Name: OneBlocked, Title: "each opening blocked in turn, the pump running, the top-up open"},
+		{Name: Stopped, Title: "the pump stands and all runs down to rest"},
+		{Name: Restart, Title: "the pump starts again and everything fills"},
+		{Name: OpenJoint, Title: "the lowest joint of each line comes open, in turn"},
+		{Name: DrainLeftOpen, Title: "each drain is left open, in turn"},
+		{Name: AllBedsDrain, Title: "all siphon beds empty themselves together"},
+		{Name: Rain, Title: "the strongest rain falls on what is not covered"},
+		{Name: TopupStuck, Title: "the top-up stays open"},
+		{Name: WrongValve, Title: "each valve stands the other way, one at a time"},
+		{Name: Cleaning, Title: "the pump stands and the settler is drawn down"},
+		{Name: Unattended, Title: "nobody looks for as long as the file says"},
 	}
 	waterRelations = []working.Named{
 		{Name: "bends_of", Title: "the bends of a line, in the order of flow"},

@@ -31,6 +31,9 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	v.bends(runs)
 	v.lines(runs)
 	v.lifts(runs)
+	for _, set := range caseSets {
+		v.l.Put(set.Name)
+	}
 }
 
 type surveyor struct {

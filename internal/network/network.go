@@ -21,6 +21,7 @@ type Node struct {
 	Name   string
 	Volume func(z float64) float64 // m3 up to level z, rising with z; nil for a tee
 	Rim    float64                 // level at which it spills; of no meaning for a tee
+	Fixed  bool                    // its level stays: a lake, a vessel that a keeper holds where it is
 }
 
 // teeArea is the cross-section of the standpipe that a tee is given so that its
@@ -92,11 +93,13 @@ func (n *Network) On(name string, measure func(z []float64) float64, trip func()
 	n.Triggers = append(n.Triggers, &Trigger{Name: name, Measure: measure, Trip: trip})
 }
 
-// Held is the water in all nodes at the levels z, m3.
+// Held is the water in all nodes at the levels z, m3, but for those with a fixed level.
 func (n *Network) Held(z []float64) float64 {
 	v := 0.0
 	for i, node := range n.Nodes {
-		v += node.volume(z[i])
+		if !node.Fixed {
+			v += node.volume(z[i])
+		}
 	}
 	return v
 }
@@ -125,7 +128,7 @@ func (n *Network) Flows(z []float64) []float64 {
 	return q
 }
 
-// net is what comes into every node at levels z, less what goes out.
+// net is what comes into every node at levels z, less what goes out; nothing where the level is fixed.
 func (n *Network) net(z, into []float64) {
 	clear(into)
 	for _, l := range n.Links {
@@ -135,6 +138,11 @@ func (n *Network) net(z, into []float64) {
 		}
 		if l.To != Outside {
 			into[l.To] += q
+		}
+	}
+	for i, node := range n.Nodes {
+		if node.Fixed {
+			into[i] = 0
 		}
 	}
 }

@@ -65,10 +65,10 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 		t += taken
 		for i, v := range through {
 			r.Through[i] += v
-			if n.Links[i].From == Outside {
+			if n.outside(n.Links[i].From) {
 				left -= v
 			}
-			if n.Links[i].To == Outside {
+			if n.outside(n.Links[i].To) {
 				left += v
 			}
 		}
@@ -114,6 +114,9 @@ func (n *Network) step(s *stepper, z []float64, h float64) (next, through []floa
 	first := n.Flows(next)
 	f1 := make([]float64, k)
 	for i, node := range n.Nodes {
+		if node.Fixed {
+			continue
+		}
 		f1[i] = (node.volume(next[i]) - v0[i]) / (gamma * h)
 		base[i] = v0[i] + (1-gamma)*h*f1[i]
 	}
@@ -122,7 +125,7 @@ func (n *Network) step(s *stepper, z []float64, h float64) (next, through []floa
 	}
 	second := n.Flows(next)
 	for i, node := range n.Nodes {
-		if node.Volume == nil {
+		if node.Volume == nil || node.Fixed {
 			continue
 		}
 		f2 := (node.volume(next[i]) - base[i]) / (gamma * h)
@@ -134,6 +137,9 @@ func (n *Network) step(s *stepper, z []float64, h float64) (next, through []floa
 	}
 	return next, through, err, true
 }
+
+// outside says that water at this end of a line is not counted as held.
+func (n *Network) outside(end int) bool { return end == Outside || n.Nodes[end].Fixed }
 
 // first is a trigger that would trip at levels z, or nil.
 func (n *Network) first(z []float64) *Trigger {

@@ -33,6 +33,9 @@ func (s *stepper) residual(z, base []float64, h float64, r []float64) float64 {
 	s.n.net(z, r)
 	worst := 0.0
 	for i, node := range s.n.Nodes {
+		if node.Fixed {
+			continue
+		}
 		r[i] = (node.volume(z[i])-base[i])/h - r[i]
 		if a := math.Abs(r[i]); a > worst || math.IsNaN(a) {
 			worst = a
@@ -60,6 +63,12 @@ func (s *stepper) jacobian(z []float64, h float64) {
 			if l.From != Outside {
 				s.jac[l.To][l.From] -= up
 			}
+		}
+	}
+	for i, node := range s.n.Nodes {
+		if node.Fixed {
+			clear(s.jac[i])
+			s.jac[i][i] = 1
 		}
 	}
 }

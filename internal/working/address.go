@@ -7,12 +7,13 @@ import "strings"
 
 // Address names one quantity: whose it is, what it is, and in which state.
 // It is written subject.name@case, with /low, /usual or /high behind it where
-// the temperature of the water matters.
+// the temperature of the water matters, and the fault where there is one.
 type Address struct {
 	Subject string // id of a vessel, line or pump, or line/index of a piece
 	Name    string
 	Case    string // always, run_clean, run_least, run_worst ...
 	Water   string // low, usual, high; empty where the water does not matter
+	Fault   string // what has gone wrong, where the case is a family of faults: "solids-run shut"
 }
 
 // Always is the case of what is the same in every state: geometry and materials.
@@ -24,15 +25,22 @@ func (a Address) String() string {
 	if a.Water != "" {
 		b.WriteString("/" + a.Water)
 	}
+	if a.Fault != "" {
+		b.WriteString("/" + strings.ReplaceAll(a.Fault, " ", "-"))
+	}
 	return b.String()
 }
 
 // State is the state in words, as it stands behind a value: "run_worst, low water temperature".
 func (a Address) State() string {
-	if a.Water == "" {
-		return a.Case
+	out := a.Case
+	if a.Water != "" {
+		out += ", water " + a.Water
 	}
-	return a.Case + ", water " + a.Water
+	if a.Fault != "" {
+		out += ", " + a.Fault
+	}
+	return out
 }
 
 // Cases in which the pump runs. In each the water is taken at its low, usual and high temperature.

@@ -58,7 +58,8 @@ func (l *Ledger) Find(a Address) *Node { return l.at[a] }
 func (l *Ledger) Nodes() []*Node { return l.nodes }
 
 // Again works the quantity at an address again with the value at one file
-// pointer replaced, everything else as it was. Nothing in the ledger changes.
+// pointer replaced, everything else as it was, at the middle of what the sources
+// say. Nothing in the ledger changes.
 func (l *Ledger) Again(a Address, pointer string, x float64) (Value, []Gap, error) {
 	n := l.at[a]
 	if n == nil {
@@ -69,27 +70,18 @@ func (l *Ledger) Again(a Address, pointer string, x float64) (Value, []Gap, erro
 	return s.value, s.gaps, nil
 }
 
-type settled struct {
-	value Value
-	gaps  []Gap
-}
-
 func again(n *Node, pointer string, x float64, done map[*Node]settled) settled {
 	if s, ok := done[n]; ok {
 		return s
 	}
-	s := settled{n.value, n.gaps}
+	s := settled{n.value, n.all, n.gaps}
 	switch {
 	case n.Origin == Worked:
-		in := make([]Value, len(n.Inputs))
-		s = settled{}
+		in := make([]settled, len(n.Inputs))
 		for i, from := range n.Inputs {
-			t := again(from.Node, pointer, x, done)
-			in[i], s.gaps = t.value, addGaps(s.gaps, t.gaps)
+			in[i] = again(from.Node, pointer, x, done)
 		}
-		if len(s.gaps) == 0 {
-			s.value, _, s.gaps = answer(n.work, in)
-		}
+		s, _ = n.from(in, atMiddles)
 	case n.Pointer == pointer && n.Origin != Listed:
 		s = settled{value: Exactly(x)}
 	}

@@ -34,7 +34,10 @@ type Node struct {
 	Inputs  []Input
 
 	work  Func
+	many  Many // of a solution
+	part  int  // of its only input, a solution: which of its numbers this is, from one up
 	value Value
+	all   []Part // of a solution
 	note  string
 	gaps  []Gap
 }
@@ -120,21 +123,45 @@ func Step(title string, kind quantity.Kind, formula, source string, f Func, inpu
 
 // settle works the node from its inputs.
 func (n *Node) settle() {
-	in := make([]Value, len(n.Inputs))
+	in := make([]settled, len(n.Inputs))
 	for i, from := range n.Inputs {
-		v, ok := from.Value()
-		if !ok {
-			n.gaps = addGaps(n.gaps, from.gaps)
-		}
-		in[i] = v
+		in[i] = settled{from.value, from.all, from.gaps}
 	}
-	if len(n.gaps) == 0 {
-		n.value, n.note, n.gaps = answer(n.work, in)
-	}
+	s, note := n.from(in, spreadOf)
+	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
 }
 
-func answer(f Func, in []Value) (Value, string, []Gap) {
-	v, note := spreadOf(f, in)
+// settled is what a node comes to.
+type settled struct {
+	value Value
+	all   []Part
+	gaps  []Gap
+}
+
+// from works a node from what its inputs come to.
+func (n *Node) from(in []settled, spread func(Func, []Value) (Value, string)) (out settled, note string) {
+	values := make([]Value, len(in))
+	for i, one := range in {
+		values[i] = one.value
+		out.gaps = addGaps(out.gaps, one.gaps)
+	}
+	switch {
+	case len(out.gaps) > 0:
+	case n.many != nil:
+		out.all = n.many(middles(values))
+		out.value = Exactly(out.all[0].X)
+	case n.part > 0:
+		one := in[0].all[n.part]
+		out.value, note, out.gaps = checked(Exactly(one.X), one.Why)
+	default:
+		v, why := spread(n.work, values)
+		out.value, note, out.gaps = checked(v, why)
+	}
+	return out, note
+}
+
+// checked is a number with its note, or the gap that stands in its place.
+func checked(v Value, note string) (Value, string, []Gap) {
 	if finite(v.X) && finite(v.Low) && finite(v.High) {
 		return v, note, nil
 	}

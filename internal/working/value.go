@@ -24,10 +24,7 @@ func (v Value) Spread() bool { return v.Low < v.High }
 //
 // An end at which f has no answer is left out of the range and said in the note.
 func spreadOf(f Func, in []Value) (Value, string) {
-	x := make([]float64, len(in))
-	for i, v := range in {
-		x[i] = v.X
-	}
+	x := middles(in)
 	y, note := f(x)
 	if !finite(y) {
 		return Exactly(math.NaN()), note
@@ -52,6 +49,21 @@ func spreadOf(f Func, in []Value) (Value, string) {
 		out.High += most - y
 	}
 	return out, note
+}
+
+// middles is the middle of each value.
+func middles(in []Value) []float64 {
+	x := make([]float64, len(in))
+	for i, v := range in {
+		x[i] = v.X
+	}
+	return x
+}
+
+// atMiddles works f at the middle of its inputs and leaves their spread aside.
+func atMiddles(f Func, in []Value) (Value, string) {
+	y, note := f(middles(in))
+	return Exactly(y), note
 }
 
 func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }

@@ -104,7 +104,7 @@ func TestAgainWithTheSameValueIsTheSame(t *testing.T) {
 		last := nodes[len(nodes)-1]
 		x, _ := nodes[0].Value()
 		again, _, err := l.Again(last.Address, "/a", x.X)
-		if was, _ := last.Value(); err != nil || again != was {
+		if was, _ := last.Value(); err != nil || again.X != was.X {
 			t.Fatalf("%v became %v, %v", was, again, err)
 		}
 	}
@@ -114,7 +114,7 @@ func TestColumnsKeepTheEdgesOfACase(t *testing.T) {
 	l := NewLedger()
 	for i, w := range []string{"low", "usual", "high"} {
 		x := []float64{3, 1, 2}[i]
-		l.Work(Address{"s", "n", RunClean, w}, Definition{}, "/s", sum, inputs(Fixed("x", quantity.Number, x, ""))...)
+		l.Work(Address{Subject: "s", Name: "n", Case: RunClean, Water: w}, Definition{}, "/s", sum, inputs(Fixed("x", quantity.Number, x, ""))...)
 	}
 	got := l.Columns()["n"]["s"].In[RunClean]
 	if len(got) != 2 || got[0].Value.X != 1 || got[0].When != "run_clean, water usual" || got[1].Value.X != 3 {

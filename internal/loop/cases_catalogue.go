@@ -1,0 +1,96 @@
+package loop
+
+import (
+	"dryfit/internal/quantity"
+	"dryfit/internal/working"
+)
+
+const (
+	balance = "balance of the whole loop: what flows in less what flows out fills each vessel; implicit steps in time"
+	inTime  = balance + ", of second order (Alexander 1977), with the laws of the lines: " + culvert
+)
+
+var caseQuantities = []working.Definition{
+	{Name: "blocked_share", Title: "what comes to stand in it or spills when one opening is blocked, over the room under its rim", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel with water in it",
+		Formula: "(V(z most) - V(z running) + spilt)/(V(rim) - V(z running))", Source: inTime, Sure: "published"},
+	{Name: "highest_level", Title: "highest level of the water", Symbol: "z", Kind: quantity.Length, Of: "each vessel with water in it",
+		Formula: "greatest z(t)", Source: inTime, Sure: "published"},
+	{Name: "least_freeboard", Title: "least room between the water and the rim", Symbol: "f", Kind: quantity.Length, Of: "each vessel with water in it",
+		Formula: "rim - greatest z(t)", Source: inTime, Sure: "published"},
+	{Name: "to_floor", Title: "water that goes to the floor", Symbol: "V", Kind: quantity.Volume, Of: "each line, valve or vessel that the case is about",
+		Formula: "what runs over rims and out of the open end", Source: inTime, Sure: "published"},
+	{Name: "time_to_spill", Title: "time until the first drop goes over a rim, or the time that was followed if none does", Symbol: "t", Kind: quantity.Time, Of: "each line that the case is about",
+		Formula: "first t with z(t) = rim", Source: inTime, Sure: "published"},
+	{Name: "time_to_dry", Title: "time until the pump draws air, or the time that was followed if it does not", Symbol: "t", Kind: quantity.Time, Of: "each line that the case is about",
+		Formula: "first t at which the water stands at the depth under which the pump draws air", Source: inTime, Sure: "published"},
+	{Name: "static_level", Title: "level of the water when all has come to rest", Symbol: "z", Kind: quantity.Length, Of: "each vessel with water in it",
+		Formula: "z(t) at the end", Source: inTime, Sure: "published"},
+	{Name: "run_back", Title: "water that runs back into it", Symbol: "V", Kind: quantity.Volume, Of: "each vessel that a pump draws from",
+		Formula: "V(z at rest) - V(z running), with what stands in the pump's line", Source: inTime, Sure: "published"},
+	{Name: "run_back_share", Title: "water that runs back into it, over the room it has", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel that a pump draws from",
+		Formula: "(V(z most) - V(z running))/(V(min(rim - 50 mm, spill)) - V(z running))", Source: inTime, Sure: "published"},
+	{Name: "tank_kept", Title: "share of its water that the fish tank keeps", Symbol: "c", Kind: quantity.Fraction, Of: "each fish tank",
+		Formula: "V(z at rest)/V(z running)", Source: inTime, Sure: "published"},
+	{Name: "tank_kept_capped", Title: "share of its water that the fish tank keeps if the vents and siphon breaks are blocked", Symbol: "c", Kind: quantity.Fraction, Of: "each fish tank",
+		Formula: "V(z at rest)/V(z running)", Source: inTime, Sure: "published"},
+	{Name: "first_air_under", Title: "depth under the running level at which air first gets into the line", Symbol: "m", Kind: quantity.Length, Of: "each pumped line that ends in a vessel",
+		Formula: "z running - the higher of its mouth and its siphon break; below zero where it ends over the water", Source: geometry, Sure: "derived"},
+	{Name: "break_bore", Title: "bore of the holes of a siphon break", Symbol: "d", Kind: quantity.Length, Of: "each siphon break",
+		Formula: "as stated", Source: "the file", Sure: "derived"},
+	{Name: "break_count", Title: "holes of a siphon break", Symbol: "n", Kind: quantity.Number, Of: "each siphon break",
+		Formula: "as stated", Source: "the file", Sure: "derived"},
+	{Name: "start_share", Title: "water over the depth at which the pump draws air, over what fills before any comes back", Symbol: "q", Kind: quantity.Number, Of: "each vessel that a pump draws from",
+		Formula: "(V(z at rest) - V(zd))/(V(z at rest) - V(z least))", Source: inTime, Sure: "published"},
+	{Name: "start_cover", Title: "least water over the depth at which the pump draws air, while all fills", Symbol: "m", Kind: quantity.Length, Of: "each vessel that a pump draws from",
+		Formula: "least z(t) - z0 - zd", Source: inTime, Sure: "published"},
+	{Name: "beds_share", Title: "water of all its siphon beds together, over the room under its rim", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel into which siphon beds drain",
+		Formula: "sum of what the beds let go/(V(rim) - V(z running))", Source: geometry, Sure: "derived"},
+	{Name: "siphon_start", Title: "flow into the bed over the flow at which its siphon runs full", Symbol: "q", Kind: quantity.Number, Of: "each bed with a bell siphon",
+		Formula: "Q/(V = sqrt(g D))", Source: "Froude number of one in the standpipe, weak: " + judgement, Sure: judgement},
+	{Name: "siphon_stop", Title: "flow into the bed over the flow of its siphon when the bed is nearly empty", Symbol: "q", Kind: quantity.Number, Of: "each bed with a bell siphon",
+		Formula: "Q/Qsiphon(lowest level)", Source: darcy, Sure: "published"},
+	{Name: "rain_room", Title: "room between the water and the rim in the strongest rain", Symbol: "f", Kind: quantity.Length, Of: "each vessel that rain fills",
+		Formula: "rim - greatest z(t), with i A running in", Source: inTime + "; 100 mm in an hour where the file states no intensity, " + judgement, Sure: "published"},
+	{Name: "stuck_room", Title: "room between the water and the rim when the top-up stays open", Symbol: "f", Kind: quantity.Length, Of: "each vessel that is topped up",
+		Formula: "rim - greatest z(t), until the store is empty, or for the time that nobody looks", Source: inTime, Sure: "published"},
+	{Name: "overflow_share", Title: "greatest flow into the vessel, over what its overflow carries with the water 30 mm under the rim", Symbol: "u", Kind: quantity.Fraction, Of: "each overflow of a vessel through which water runs",
+		Formula: "Qmax/Qc", Source: culvert, Sure: "published"},
+	{Name: "drop_room", Title: "room under the spill when the drop draws its air badly", Symbol: "m", Kind: quantity.Length, Of: "each gravity line with an air-open drop",
+		Formula: "spill - level that the line asks for", Source: culvert, Sure: "published"},
+	{Name: "crest_over_level", Title: "height of the crest over the water that it is drawn from", Symbol: "h", Kind: quantity.Length, Of: "each siphon",
+		Formula: "crest - z running", Source: geometry, Sure: "derived"},
+	{Name: "siphon_end_under", Title: "depth of the lower end under the water", Symbol: "m", Kind: quantity.Length, Of: "each siphon",
+		Formula: "level at its end - mouth", Source: geometry, Sure: "derived"},
+	{Name: "water_lost", Title: "water that the loop loses to air and leaves", Symbol: "Q", Kind: quantity.Flow, Of: "the loop",
+		Formula: "evaporation x open water + what leaves breathe out x area of beds", Source: judgement, Sure: "from memory"},
+	{Name: "water_lasts", Title: "time for which the water lasts without anybody there", Symbol: "t", Kind: quantity.Time, Of: "each vessel that a pump draws from",
+		Formula: "(water over the depth at which the pump draws air + store)/water lost", Source: continuity, Sure: "derived"},
+	{Name: "unattended_share", Title: "longest time that nobody looks, over the time for which the water lasts", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel that a pump draws from",
+		Formula: "stated time/water_lasts", Source: continuity, Sure: "derived"},
+}
+
+var caseFacts = []working.FactDefinition{
+	{Name: "siphon_primed", Title: "whether there is a way to fill the siphon", Words: []string{"yes", "no"}, Of: "each siphon"},
+	{Name: "air_at_crest", Title: "whether air comes in at its crest before the line can siphon the vessel down", Words: []string{"yes", "no"}, Of: "each running gravity line"},
+	{Name: "second_stop", Title: "whether a second thing stops the water when the top-up stays open", Words: []string{"yes", "no"}, Of: "each vessel that is topped up"},
+	{Name: "overflow_leads", Title: "whether the overflow leads to where its water does no harm", Words: []string{"yes", "no"}, Of: "each overflow"},
+}
+
+var caseSets = []working.Named{
+	{Name: "water_vessels", Title: "vessels through which water runs"},
+	{Name: "foaming_vessels", Title: "vessels in which air makes the water boil or foam"},
+	{Name: "fish_tanks", Title: "fish tanks through which water runs"},
+	{Name: "pump_vessels", Title: "vessels, other than fish tanks, that a pump draws from"},
+	{Name: "settlers_drawn_down", Title: "pump vessels into which a settler is drawn down at cleaning"},
+	{Name: "pumped_returns", Title: "pumped lines that end in a vessel"},
+	{Name: "siphon_breaks", Title: "siphon breaks of pumped lines"},
+	{Name: "drop_lines", Title: "running gravity lines with an air-open drop"},
+	{Name: "bed_receivers", Title: "vessels into which siphon beds drain"},
+	{Name: "siphon_beds", Title: "beds with a bell siphon"},
+	{Name: "rained_on", Title: "vessels that rain fills"},
+	{Name: "topped_up", Title: "vessels that are topped up"},
+	{Name: "valves", Title: "valves of the loop"},
+	{Name: "siphons", Title: "lines that lift water over a crest and let it down again, worked by hand"},
+	{Name: "overflows", Title: "overflows"},
+	{Name: "overflows_of_running", Title: "overflows of vessels through which water runs"},
+}
