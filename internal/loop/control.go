@@ -50,7 +50,7 @@ func (b *bench) controls(l *system.Line, elements []element) []control {
 		}
 		out = append(out, c)
 	}
-	if crest, at := highest(l); crest != nil && crest.Index > 0 && crest.Standpipe == nil {
+	if crest, at := highest(l); !b.primed && crest != nil && crest != l.Pieces[0] && crest.Standpipe == nil {
 		out = append(out, control{piece: crest, before: passed(elements, crest), height: b.invert(crest, at), over: brinkHead})
 	}
 	return out

@@ -30,6 +30,7 @@ type bench struct {
 	nu *working.Node
 	walls
 	wide   bool // its valves are taken as fully open, whatever the file says
+	primed bool // its lines are full of water: no crest holds them up
 	shared map[string]*working.Node
 	slope  slope
 }

@@ -156,7 +156,7 @@ func (r *run) wide(p pumped) *working.Node {
 	return r.pump.once("wide "+p.line.ID, func() *working.Node {
 		b := newBench(r.t, r.nu[r.temperature], r.pump.walls)
 		b.wide = true
-		f, in := b.duty(p.line, p.piece.Pump, r.level(p.line.From.Vessel), r.drowning(p.line), true)
+		f, in := b.duty(p.line, r.level(p.line.From.Vessel), r.drowning(p.line), true)
 		return working.Step("flow with the valves of the line open", quantity.Flow, "H(Q) = z2 - z1 + losses(Q), valves open", duty, f, in...)
 	})
 }

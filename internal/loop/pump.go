@@ -39,7 +39,7 @@ func curve(s *shape, p *system.Pump) func(x []float64) (pipeflow.PumpCurve, erro
 	}
 }
 
-// duty works the flow of a line with a pump: where the pump's head is the lift and the losses.
+// duty works the flow of a line with pumps: where their head is the lift and the losses.
 //
 //	H(Q) = max(max(z2, zm) - z1 + all losses(Q), zc - z1 + losses(Q) up to the crest)
 //
@@ -52,61 +52,79 @@ func curve(s *shape, p *system.Pump) func(x []float64) (pipeflow.PumpCurve, erro
 //
 // A pump too weak for its lift gives nothing: the flow is zero and the note says
 // so. Where the curve stops with head to spare there is no answer.
-func (b *bench) duty(l *system.Line, pump *system.Pump, from, over *working.Node, primed bool) (f working.Func, inputs []working.Input) {
+func (b *bench) duty(l *system.Line, from, over *working.Node, primed bool) (f working.Func, inputs []working.Input) {
 	s := newShape()
-	head := curve(s, pump)
-	elements := b.elements(l)
-	loss := s.loss(elements)
-	lift := s.take(working.In("z1", from), working.In("zm", mouth(l)))
-	drowned := -1
+	w := b.lift(s, l, primed)
+	z1 := s.take(working.In("z1", from))[0]
+	z2 := -1
 	if over != nil {
-		drowned = s.take(working.In("z2", over))[0]
-	}
-	crest, at := highest(l)
-	_, known := at.Value()
-	free := crest != nil && (!primed || aired(l, crest.Index))
-	climbs := free || crest != nil && known
-	before := 0
-	if climbs {
-		lift = append(lift, s.take(working.In("zc", linear("crest of the line", at)))...)
-		before = passed(elements, crest)
+		z2 = s.take(working.In("z2", over))[0]
 	}
 	f = func(x []float64) (float64, string) {
-		c, err := head(x)
+		heads, err := w.heads(x)
 		if err != nil {
 			return math.NaN(), err.Error()
 		}
-		end := x[lift[1]]
-		if drowned >= 0 {
-			end = math.Max(end, x[drowned])
+		below := math.Inf(-1)
+		if z2 >= 0 {
+			below = x[z2]
 		}
-		asked := func(q float64) float64 {
-			h := end - x[lift[0]] + loss(q, x, -1)
-			if free {
-				h = math.Max(h, x[lift[2]]-x[lift[0]]+loss(q, x, before))
-			}
-			return h
-		}
-		left := func(q float64) float64 { return sure(c.Head(q)) - asked(q) }
-		rest := asked(0)
-		if climbs {
-			rest = math.Max(rest, x[lift[2]]-x[lift[0]])
-		}
-		if none := sure(c.Head(0)) - rest; none <= 0 {
+		short := func(q float64) float64 { return w.needed(q, below, x) - heads.head(q) - x[z1] }
+		if math.Max(short(0), w.rest(x)-heads.head(0)-x[z1]) >= 0 {
 			return 0, "the pump cannot lift the water so high: it gives nothing"
 		}
-		most := c.Open()
-		if left(most.Flow) > 0 {
+		most := heads.open()
+		if short(most) < 0 {
 			return math.NaN(), "the pump's curve ends before the line has used up its head: give it more points, down to no head"
 		}
-		root := pipeflow.Solve(left, 0, most.Flow, most.Flow*1e-7)
+		root := pipeflow.Solve(short, 0, most, most*1e-7)
 		if !root.Found {
 			return math.NaN(), root.Reason
 		}
-		_, valid := c.Head(root.X)
-		return root.X, beyond(valid)
+		return root.X, beyond(heads.valid(root.X))
 	}
 	return f, s.inputs
+}
+
+// heads is the pumps of one line, one behind the other: their heads add up.
+type heads []pipeflow.PumpCurve
+
+func (h heads) head(q float64) float64 {
+	sum := 0.0
+	for _, c := range h {
+		sum += sure(c.Head(q))
+	}
+	return sum
+}
+
+// open is the least flow at which one of them has its curve's end.
+func (h heads) open() float64 {
+	q := math.Inf(1)
+	for _, c := range h {
+		q = math.Min(q, c.Open().Flow)
+	}
+	return q
+}
+
+func (h heads) valid(q float64) pipeflow.Validity {
+	out := pipeflow.Valid
+	for _, c := range h {
+		_, v := c.Head(q)
+		out = out.And(v)
+	}
+	return out
+}
+
+// steep is how fast the head falls beyond the end of a pump's curve, m for each m3/s:
+// a metre for some ten litres an hour, so that no pump gives more than its curve says.
+const steep = 3e5
+
+// past is the head that the pumps give at any flow.
+func (h heads) past(q float64) float64 {
+	if most := h.open(); q > most {
+		return h.head(most) - steep*(q-most)
+	}
+	return h.head(q)
 }
 
 // highest is the last piece at the greatest height of a line, from which it goes
@@ -125,16 +143,16 @@ func highest(l *system.Line) (*system.Piece, system.Linear) {
 			top, z = p, at
 		}
 	}
-	if top == nil || top.Index == len(l.Pieces)-1 {
+	if top == nil || top == l.Pieces[len(l.Pieces)-1] {
 		return nil, system.Linear{}
 	}
 	return top, top.To
 }
 
 // aired says that air gets into the line behind a piece.
-func aired(l *system.Line, index int) bool {
-	for _, p := range l.Pieces[index:] {
-		if lets(p) {
+func aired(l *system.Line, behind *system.Piece) bool {
+	for _, p := range l.Pieces {
+		if p.Index >= behind.Index && lets(p) {
 			return true
 		}
 	}

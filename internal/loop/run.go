@@ -102,7 +102,7 @@ func (r *run) findFlow(line *system.Line) *working.Node {
 				"several pumps stand in one line, and what they do together is not worked out yet"))
 		}
 		pump := pumps[0]
-		f, in := r.pump.duty(line, pump, r.level(line.From.Vessel), r.drowning(line), r.runCase != working.RunLeast)
+		f, in := r.pump.duty(line, r.level(line.From.Vessel), r.drowning(line), r.runCase != working.RunLeast)
 		q := r.work(a, line.Pointer, f, in...)
 		r.head(line, pump, q)
 		return q
