@@ -265,7 +265,7 @@ func (r *run) turnovers() {
 		if len(flows) == 0 {
 			flows = append(flows, working.In("Q", working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID)))
 		}
-		holds, sizes := holding(vessel)
+		holds, sizes := r.holding(vessel)
 		n := len(flows) + 2
 		in := append(flows, working.In("z", r.level(vessel)), working.In("z0", working.File("floor above the datum", vessel.StandsAt)))
 		r.work(r.address(vessel.ID, "turnover_time"), vessel.Form.Pointer, func(x []float64) (float64, string) {
@@ -279,42 +279,4 @@ func (r *run) turnovers() {
 			return holds(x[n-2]-x[n-1], x[n:]) / q, ""
 		}, append(in, sizes...)...)
 	}
-}
-
-// holding is the volume of a vessel up to a depth, and the sizes of its form that it needs.
-//
-//	V = pi h/12 (d^2 + d D + D^2), round, D the diameter at the surface
-//	V = h/6 (A0 + 4 Am + A), of a box, with the areas at its floor, half way up and at the surface
-func holding(vessel *system.Vessel) (func(h float64, x []float64) float64, []working.Input) {
-	f := vessel.Form
-	size := func(symbol, title string, n system.Number) working.Input {
-		return working.In(symbol, working.File(title, n))
-	}
-	round := func(h, d, surface float64) float64 { return math.Pi * h / 12 * (d*d + d*surface + surface*surface) }
-	switch {
-	case f.Kind == "cylinder" && f.InsideTop.Given():
-		return func(h float64, x []float64) float64 { return round(h, x[0], x[0]+(x[1]-x[0])*h/x[2]) },
-			[]working.Input{size("d", "inside diameter", f.Inside), size("D", "inside diameter at the rim", f.InsideTop), size("H", "height", f.Height)}
-	case f.Kind == "cylinder":
-		return func(h float64, x []float64) float64 { return round(h, x[0], x[0]) }, []working.Input{size("d", "inside diameter", f.Inside)}
-	case f.Kind == "box":
-		in := []working.Input{size("l", "inside length", f.Length), size("w", "inside width", f.Width), size("H", "height", f.Height)}
-		long, wide := 0, 1
-		if f.LengthTop.Given() {
-			in, long = append(in, size("L", "inside length at the rim", f.LengthTop)), len(in)
-		}
-		if f.WidthTop.Given() {
-			in, wide = append(in, size("W", "inside width at the rim", f.WidthTop)), len(in)
-		}
-		return func(h float64, x []float64) float64 {
-			across := func(z float64) float64 {
-				return (x[0] + (x[long]-x[0])*z/x[2]) * (x[1] + (x[wide]-x[1])*z/x[2])
-			}
-			return h / 6 * (across(0) + 4*across(h/2) + across(h))
-		}, in
-	case f.Kind == "prism":
-		return func(h float64, x []float64) float64 { return h * x[0] }, []working.Input{size("A", "inside area", f.Area)}
-	}
-	return func(float64, []float64) float64 { return math.NaN() },
-		[]working.Input{working.In("V", working.Unknown("volume", quantity.Volume, "", "the volume of a vessel of this form is not worked out yet: "+vessel.ID))}
 }
