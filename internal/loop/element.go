@@ -29,10 +29,12 @@ type bench struct {
 	t  *tables.Tables
 	nu *working.Node
 	walls
-	wide   bool // its valves are taken as fully open, whatever the file says
-	primed bool // its lines are full of water: no crest holds them up
-	shared map[string]*working.Node
-	slope  slope
+	wide      bool // its valves are taken as fully open, whatever the file says
+	primed    bool // its lines are full of water: no crest holds them up
+	capped    bool // its vents let no air in
+	siphoning bool // its bell siphons run full
+	shared    map[string]*working.Node
+	slope     slope
 }
 
 func newBench(t *tables.Tables, nu *working.Node, w walls) *bench {
@@ -199,8 +201,8 @@ func (b *bench) body(p *system.Piece) (element, bool) {
 		return b.reducer(p), true
 	case "outlet":
 		return b.outlet(p), true
-	case "bell_siphon":
-		return b.notYet(p, "a bell siphon fills and empties its bed by turns, and that is not worked out yet"), true
+	case "bell_siphon": // down the standpipe under the bell, which the water turns over
+		return joined(p, b.run(p, b.bore(p), "smooth-plastic", linear("length", p.Length)), b.fitting(p, "bend-90-elbow"), b.fitting(p, "bend-90-elbow")), true
 	case "device":
 		return b.notYet(p, "the head lost in a device is not worked out yet"), true
 	}

@@ -150,7 +150,7 @@ func (r *run) lift(p pumped, all []pumped) {
 
 // wide is the flow of a pump with the valves of its line fully open.
 func (r *run) wide(p pumped) *working.Node {
-	if r.divides(p.line) || len(pumpsOf(p.line)) != 1 {
+	if r.divides(p.line) {
 		return r.flow(p.line)
 	}
 	return r.pump.once("wide "+p.line.ID, func() *working.Node {

@@ -17,6 +17,7 @@ type run struct {
 	flows                map[*system.Line]*working.Node
 	asked                map[*system.Line]*working.Node // level above a gravity line
 	levels               map[*system.Vessel]*working.Node
+	balance              *balanced    // nil in a run that stands aside
 	aside                *run         // the same with every pump's line ending in the air; see drowning
 	busy                 map[any]bool // being worked out just now: a circle comes back here
 }
@@ -52,12 +53,12 @@ func (r *run) bench(l *system.Line) *bench {
 // all enters flow, speed and loss of every line in which water runs, and the level of every vessel.
 func (r *run) all() {
 	for _, line := range r.Lines {
-		if !runs(line) {
+		if !runs(line) && !r.branches(line) {
 			continue
 		}
 		q := r.flow(line)
 		r.line(line, q)
-		if !line.Pumped {
+		if runs(line) && !line.Pumped {
 			r.above(line)
 		}
 	}
@@ -68,6 +69,9 @@ func (r *run) all() {
 		}, working.In("rim", rim(vessel)), working.In("z", z))
 	}
 }
+
+// branches says that a line in daily use begins at a tee of another.
+func (r *run) branches(line *system.Line) bool { return flows(line) && line.From.Line != nil }
 
 // circle is what a quantity comes to that would have to be known to work itself out.
 func (r *run) circle(name string, kind quantity.Kind, at string) *working.Node {
@@ -92,23 +96,22 @@ func (r *run) flow(line *system.Line) *working.Node {
 func (r *run) findFlow(line *system.Line) *working.Node {
 	a := r.address(line.ID, "flow")
 	switch {
-	case r.divides(line):
-		return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
-			"the line divides or joins at a tee, and the share of each way is not worked out yet"))
-	case line.Pumped:
-		pumps := pumpsOf(line)
-		if len(pumps) != 1 {
-			return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
-				"several pumps stand in one line, and what they do together is not worked out yet"))
+	case r.divides(line) || !line.Pumped && len(r.outlets(line.From.Vessel)) > 1:
+		if r.balance == nil {
+			return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "", "the flow divides"))
 		}
-		pump := pumps[0]
+		q := r.take(a, line.Pointer, r.balance.leaving(line))
+		for _, pump := range pumpsOf(line) {
+			r.head(line, pump, q)
+		}
+		return q
+	case line.Pumped:
 		f, in := r.pump.duty(line, r.level(line.From.Vessel), r.drowning(line), r.runCase != working.RunLeast)
 		q := r.work(a, line.Pointer, f, in...)
-		r.head(line, pump, q)
+		for _, pump := range pumpsOf(line) {
+			r.head(line, pump, q)
+		}
 		return q
-	case r.sharesOutlet(line):
-		return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "",
-			"the water out of "+line.From.Vessel.ID+" divides, and the share of each line is not worked out yet"))
 	}
 	in, what := r.inflow(line.From.Vessel)
 	return r.work(a, line.Pointer, what, in...)
@@ -171,30 +174,14 @@ func pumpsOf(line *system.Line) []*system.Pump {
 }
 
 // divides says that a line shares its water with another at a tee: one that
-// starts there, one that ends there, or this one, which ends at another's.
+// starts there, one that ends there, or this one, which starts or ends at another's.
 func (r *run) divides(line *system.Line) bool {
 	for _, other := range r.Lines {
-		if other.From.Line == line || other.To.Line == line {
+		if flows(other) && (other.From.Line == line || other.To.Line == line) {
 			return true
 		}
 	}
-	for _, p := range line.Pieces {
-		if p.Kind == "tee" && p.Tee.Third.Is("line") {
-			return true
-		}
-	}
-	return line.To.Line != nil
-}
-
-// sharesOutlet says that more than one gravity line runs out of the same vessel.
-func (r *run) sharesOutlet(line *system.Line) bool {
-	n := 0
-	for _, other := range r.Lines {
-		if runs(other) && !other.Pumped && other.From.Vessel == line.From.Vessel {
-			n++
-		}
-	}
-	return n > 1
+	return line.To.Line != nil || line.From.Line != nil
 }
 
 // inflow is what the lines bring into a vessel, less what pumps take out of it.
@@ -202,15 +189,15 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 	var in []working.Input
 	var sign []float64
 	for _, line := range r.Lines {
-		if flows(line) && !runs(line) && line.To.Vessel == vessel {
+		if flows(line) && !runs(line) && !r.branches(line) && line.To.Vessel == vessel {
 			in, sign = append(in, working.In("Qin", working.Unknown("flow of "+line.ID, quantity.Flow, "",
 				"the flow of "+line.ID+", which starts in no vessel, is not worked out yet"))), append(sign, 1)
 		}
-		if !runs(line) {
+		if !runs(line) && !r.branches(line) {
 			continue
 		}
 		if line.To.Vessel == vessel {
-			in, sign = append(in, working.In("Qin", r.flow(line))), append(sign, 1)
+			in, sign = append(in, working.In("Qin", r.arriving(line))), append(sign, 1)
 		}
 		if line.From.Vessel == vessel && line.Pumped {
 			in, sign = append(in, working.In("Qout", r.flow(line))), append(sign, -1)
@@ -232,6 +219,22 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 	}
 }
 
+// arriving is the flow at the end of a line, which is another than at its beginning where it divides.
+func (r *run) arriving(line *system.Line) *working.Node {
+	if r.balance != nil && r.divides(line) {
+		return r.balance.arriving(line)
+	}
+	return r.flow(line)
+}
+
+// flowIn is the flow in a piece of a line.
+func (r *run) flowIn(p *system.Piece) *working.Node {
+	if r.balance != nil && r.divides(p.Line) {
+		return r.balance.flowIn(p)
+	}
+	return r.flow(p.Line)
+}
+
 // line enters speed, Reynolds number and the loss of each piece.
 func (r *run) line(line *system.Line, q *working.Node) {
 	b := r.bench(line)
@@ -249,13 +252,20 @@ func (r *run) line(line *system.Line, q *working.Node) {
 	for _, e := range elements {
 		r.work(r.address(e.piece.ID(), "head_loss"), e.piece.Pointer, func(x []float64) (float64, string) {
 			return e.loss(x[0], x[1:]), ""
-		}, append([]working.Input{working.In("Q", q)}, e.inputs...)...)
+		}, append([]working.Input{working.In("Q", r.flowIn(e.piece))}, e.inputs...)...)
 	}
 	s := newShape()
-	loss := s.loss(elements)
-	k := s.take(working.In("Q", q))[0]
+	var sums []func(x []float64) float64
+	for _, e := range elements {
+		loss, k := s.loss([]element{e}), s.take(working.In("Q", r.flowIn(e.piece)))[0]
+		sums = append(sums, func(x []float64) float64 { return loss(x[k], x, -1) })
+	}
 	r.work(r.address(line.ID, "head_loss"), line.Pointer, func(x []float64) (float64, string) {
-		return loss(x[k], x, -1), ""
+		h := 0.0
+		for _, loss := range sums {
+			h += loss(x)
+		}
+		return h, ""
 	}, s.inputs...)
 }
 
@@ -271,6 +281,11 @@ func (r *run) above(line *system.Line) *working.Node {
 		return r.circle("level", quantity.Length, line.ID)
 	}
 	r.busy[levelOf{line}] = true
+	if r.balance != nil && r.divides(line) {
+		z := r.take(r.address(line.ID, "upstream_level"), line.Pointer, r.balance.z(r.balance.y.lines[r.balance.y.strands(line)[0]].from))
+		r.asked[line], r.busy[levelOf{line}] = z, false
+		return z
+	}
 	g := r.gravity.gravity(line, r.below(line))
 	k := g.shape.take(working.In("Q", r.flow(line)))[0]
 	z := r.work(r.address(line.ID, "upstream_level"), line.Pointer, func(x []float64) (float64, string) {
@@ -310,25 +325,32 @@ func (r *run) level(vessel *system.Vessel) *working.Node {
 
 func (r *run) findLevel(vessel *system.Vessel) *working.Node {
 	a := r.address(vessel.ID, "water_level")
-	var out []*system.Line
-	for _, line := range r.Lines {
-		if runs(line) && !line.Pumped && line.From.Vessel == vessel {
-			out = append(out, line)
-		}
-	}
+	out := r.outlets(vessel)
 	if vessel.Weir != nil && vessel.Weir.Kind != "side_pipe" {
 		in, total := r.inflow(vessel)
 		var behind *working.Node
-		if len(out) == 1 {
+		switch {
+		case len(out) == 1:
 			behind = r.above(out[0])
+		case len(out) > 1 && r.balance != nil:
+			behind = r.balance.behind(vessel)
 		}
 		f, with := overWeir(vessel, behind, in, total)
 		return r.work(a, vessel.Weir.Pointer, f, with...)
 	}
+	if len(out) > 1 && r.balance != nil {
+		return r.take(a, vessel.Pointer, r.balance.level(vessel))
+	}
 	if len(out) == 1 && !vessel.Running.Given() {
 		return r.take(a, vessel.Pointer, r.above(out[0]))
 	}
-	stated := linear("running level", system.Of(vessel.StandsAt).Plus(system.Of(vessel.Running)))
+	stated := linear("running level", vessel.Above(vessel.Running))
+	if len(out) == 0 && r.balance != nil {
+		z := r.balance.level(vessel)
+		if _, known := z.Value(); known {
+			return r.take(a, vessel.Pointer, z)
+		}
+	}
 	if len(out) != 1 {
 		return r.take(a, vessel.Pointer, stated)
 	}

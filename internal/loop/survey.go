@@ -17,8 +17,14 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	v.water()
 	v.profiles()
 	var runs []*run
+	reference := newRun(v, working.RunClean, "usual")
+	reference.balance = reference.settle(nil)
 	working.EachRunning(func(runCase, temperature string) {
-		r := newRun(v, runCase, temperature)
+		r := reference
+		if runCase != reference.runCase || temperature != reference.temperature {
+			r = newRun(v, runCase, temperature)
+			r.balance = r.settle(reference.balance)
+		}
 		r.all()
 		runs = append(runs, r)
 	})
@@ -31,16 +37,15 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	v.bends(runs)
 	v.lines(runs)
 	v.lifts(runs)
-	for _, set := range caseSets {
-		v.l.Put(set.Name)
-	}
+	v.happens(runs)
 }
 
 type surveyor struct {
 	*system.System
-	t  *tables.Tables
-	l  *working.Ledger
-	nu map[string]*working.Node // by low, usual, high
+	t    *tables.Tables
+	l    *working.Ledger
+	nu   map[string]*working.Node // by low, usual, high
+	told []*told
 }
 
 // work enters a quantity of the catalogue.

@@ -14,6 +14,7 @@ import (
 type crest struct {
 	inputs []working.Input
 	head   func(q float64, x []float64) (float64, pipeflow.Validity)
+	flow   func(h float64, x []float64) float64
 	power  float64
 }
 
@@ -29,12 +30,14 @@ func crestOf(vessel *system.Vessel) (crest, bool) {
 		return crest{[]working.Input{working.In("n", count), working.In("angle", working.File("angle of a notch", w.Angle))},
 			func(q float64, x []float64) (float64, pipeflow.Validity) {
 				return pipeflow.VNotch{Angle: x[1]}.Head(q / x[0])
-			}, 2.5}
+			}, func(h float64, x []float64) float64 { return x[0] * sure(pipeflow.VNotch{Angle: x[1]}.Flow(h)) }, 2.5}
 	}
 	ring := func(across *working.Node, coefficient float64) crest {
 		return crest{[]working.Input{working.In("d", across)},
 			func(q float64, x []float64) (float64, pipeflow.Validity) {
 				return pipeflow.RingCrest{Diameter: x[0], Coefficient: coefficient}.Head(q)
+			}, func(h float64, x []float64) float64 {
+				return sure(pipeflow.RingCrest{Diameter: x[0], Coefficient: coefficient}.Flow(h))
 			}, 1.5}
 	}
 	straight := func(count, width *working.Node) crest {
@@ -42,6 +45,8 @@ func crestOf(vessel *system.Vessel) (crest, bool) {
 			func(q float64, x []float64) (float64, pipeflow.Validity) {
 				one, valid := pipeflow.RectangularNotch(straightDischarge, x[1], 1) // flow at a head of 1 m
 				return math.Pow(q/x[0]/sure(one, valid), 2.0/3), pipeflow.Extrapolated
+			}, func(h float64, x []float64) float64 {
+				return x[0] * sure(pipeflow.RectangularNotch(straightDischarge, x[1], h))
 			}, 1.5}
 	}
 	one := working.Fixed("one weir", quantity.Number, 1, geometry)

@@ -41,8 +41,14 @@ type Line struct {
 	Back    *Line   // the same line from its other end; nil where nothing can run back
 	Loss    float64 // of a tee at one of its ends, m for each (m3/s)2: may be below zero
 
-	q, slope float64 // where it was last solved
-	up       float64
+	last answer // where it was last solved
+}
+
+// answer is a flow and its slopes at two levels, with the loss of a tee that held then.
+type answer struct {
+	up, down, loss  float64
+	q, byUp, byDown float64
+	known           bool
 }
 
 // need is the level above that a flow asks for, and that alone.
@@ -56,14 +62,22 @@ func (l *Line) need(q, down float64) float64 {
 
 // Flow implements Law.
 func (l *Line) Flow(up, down float64) (q, byUp, byDown float64) {
-	if l.need(0, down) >= up {
-		if l.Back == nil || math.IsInf(down, -1) || l.Back.need(0, up) >= down {
-			return 0, 0, 0
-		}
-		q, byDown, byUp = l.Back.solved(down, up)
-		return -q, -byUp, -byDown
+	if a := l.last; !a.known || a.up != up || a.down != down || a.loss != l.Loss {
+		l.last = l.answer(up, down)
 	}
-	return l.solved(up, down)
+	return l.last.q, l.last.byUp, l.last.byDown
+}
+
+func (l *Line) answer(up, down float64) answer {
+	a := answer{up: up, down: down, loss: l.Loss, known: true}
+	switch {
+	case l.need(0, down) < up:
+		a.q, a.byUp, a.byDown = l.solved(up, down)
+	case l.Back != nil && !math.IsInf(down, -1) && l.Back.need(0, up) < down:
+		q, byUp, byDown := l.Back.Flow(down, up)
+		a.q, a.byUp, a.byDown = -q, -byDown, -byUp
+	}
+	return a
 }
 
 // levelTolerance is how near the level asked for comes to the level there is, metres.
@@ -76,8 +90,8 @@ const greatest = 10.0
 // last found, kept between flows that ask for too little and too much.
 func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 	lo, hi := 0.0, math.Inf(1)
-	q, slope := l.q+(up-l.up)*l.slope, l.slope
-	if !(q > 0) || !(slope > 0) || math.IsInf(l.up, 0) {
+	q, slope := l.last.q+(up-l.last.up)*l.last.byUp, l.last.byUp
+	if !l.last.known || !(q > 0) || !(slope > 0) || math.IsInf(q, 0) {
 		q, slope = 3e-4, 0
 	}
 	f := l.need(q, down) - up
@@ -87,7 +101,7 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 		} else {
 			hi = q
 		}
-		if math.Abs(f) < levelTolerance || hi-lo < 1e-13*hi || q >= greatest {
+		if math.Abs(f) < levelTolerance || hi-lo < 1e-13*hi || f < 0 && q >= greatest {
 			break
 		}
 		next := math.NaN()
@@ -118,6 +132,9 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 	if !math.IsInf(down, -1) {
 		byDown = -byUp * math.Min(1, math.Max(0, (l.need(q, down+1e-6)-at)/1e-6))
 	}
-	l.q, l.slope, l.up = q, byUp, up
+	// what the search left, along the slope: wide short lines turn a tenth of a nanometre into a flow that is seen
+	if next := q - (at-up)*byUp; math.Abs(at-up) < levelTolerance && next > lo && next < hi {
+		q = next
+	}
 	return q, byUp, byDown
 }

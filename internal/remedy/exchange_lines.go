@@ -75,7 +75,7 @@ func narrowerBore(r *review.Review, f *review.Finding, _ string) []proposal {
 	return out
 }
 
-// refit makes a line of another pipe: its wall seals get the holes for it, and valves whose bore is stated the pipe's.
+// refit makes a line of another pipe: its wall seals and bulkhead fittings get the holes for it, and valves whose bore is stated the pipe's.
 func refit(s *system.System, t *tables.Tables, line *system.Line, id string, row tables.Pipe) []system.Edit {
 	edits := []system.Edit{
 		{Op: system.Set, Pointer: "/pipes/" + id, Value: system.Map{
@@ -86,6 +86,9 @@ func refit(s *system.System, t *tables.Tables, line *system.Line, id string, row
 		if seal, ok := t.SealFor(row.Outside); ok && p.Through != nil && p.Through.Seal == "seal" {
 			edits = append(edits, system.Edit{Op: system.Set, Pointer: p.Through.Hole.Pointer(), Value: mm(seal.Hole)})
 			edits = append(edits, otherSeal(s, p, seal)...)
+		}
+		if hole, ok := holeFor(t, "bulkhead", row.Outside); ok && p.Through != nil && p.Through.Seal == "bulkhead" {
+			edits = append(edits, system.Edit{Op: system.Set, Pointer: p.Through.Hole.Pointer(), Value: mm(hole)})
 		}
 		if p.Valve != nil && p.Valve.Bore.Given() {
 			edits = append(edits, system.Edit{Op: system.Set, Pointer: p.Valve.Bore.Pointer(), Value: mm(row.Inside)})

@@ -62,6 +62,16 @@ func name(pointer string) string {
 		return "the " + keys[1]
 	case last == "at" && len(keys) > 2 && keys[len(keys)-2] == "through":
 		return "the hole in the wall"
+	case last == "at" && len(keys) > 2 && keys[len(keys)-2] == "over":
+		return "the pipe over the rim"
+	case last == "running":
+		return "the depth at which the " + keys[1] + " runs"
+	case last == "spill_at":
+		return "the lowest place in the rim of the " + keys[1]
+	case last == "height" && len(keys) == 5 && keys[2] == "form":
+		return "the height of the " + keys[1]
+	case last == "store":
+		return "the store of the top-up"
 	}
 	return "`" + strings.TrimPrefix(pointer, "/") + "`"
 }

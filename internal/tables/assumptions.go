@@ -22,13 +22,13 @@ func (t *Tables) readAssumptions(files fs.FS) error {
 	return each(files, "assumptions.csv", "key value least most unit why", func(r row) {
 		a := Assumption{
 			Key: r.key(r.text("key")), Value: r.number("value"), Least: r.number("least"), Most: r.number("most"),
-			Unit: r.oneOf("unit", "1", "mm", "m", "m/s", "mm/d", "K", "N m/rad"), Why: r.text("why"), Origin: r.origin(),
+			Unit: r.oneOf("unit", "1", "mm", "m", "m/s", "mm/d", "L/h", "K", "N m/rad"), Why: r.text("why"), Origin: r.origin(),
 		}
 		r.ordered("least, value, most", a.Least, a.Value, a.Most)
 		for _, small := range []struct {
 			unit, si string
 			over     float64
-		}{{"mm", "m", 1000}, {"mm/d", "m/s", 1000 * 86400}} {
+		}{{"mm", "m", 1000}, {"mm/d", "m/s", 1000 * 86400}, {"L/h", "m3/s", 1000 * 3600}} {
 			if a.Unit == small.unit {
 				a.Value, a.Least, a.Most, a.Unit = a.Value/small.over, a.Least/small.over, a.Most/small.over, small.si
 			}

@@ -65,28 +65,40 @@ func (l *Ledger) Again(a Address, pointer string, x float64) (Value, []Gap, erro
 	if n == nil {
 		return Value{}, nil, fmt.Errorf("there is no quantity %s", a)
 	}
-	done := map[*Node]settled{}
-	s := again(n, pointer, x, done)
-	return s.value, s.gaps, nil
+	w := replaced{pointer, x, map[*Node]settled{}}
+	out, _ := w.again(n)
+	return out.value, out.gaps, nil
 }
 
-func again(n *Node, pointer string, x float64, done map[*Node]settled) settled {
-	if s, ok := done[n]; ok {
-		return s
+// replaced works nodes again with the value at one pointer replaced.
+type replaced struct {
+	pointer string
+	x       float64
+	done    map[*Node]settled
+}
+
+// again is what a node comes to, and whether the value replaced has a part in it.
+func (w replaced) again(n *Node) (settled, bool) {
+	if s, seen := w.done[n]; seen {
+		return s, s.moved
 	}
-	s := settled{n.value, n.all, n.gaps}
+	s := settled{n.value, n.all, n.gaps, false}
 	switch {
 	case n.Origin == Worked:
 		in := make([]settled, len(n.Inputs))
 		for i, from := range n.Inputs {
-			in[i] = again(from.Node, pointer, x, done)
+			one, moved := w.again(from.Node)
+			in[i], s.moved = one, s.moved || moved
 		}
-		s, _ = n.from(in, atMiddles)
-	case n.Pointer == pointer && n.Origin != Listed:
-		s = settled{value: Exactly(x)}
+		if s.moved {
+			s, _ = n.from(in, atMiddles)
+			s.moved = true
+		}
+	case n.Pointer == w.pointer && n.Origin != Listed:
+		s = settled{value: Exactly(w.x), moved: true}
 	}
-	done[n] = s
-	return s
+	w.done[n] = s
+	return s, s.moved
 }
 
 // Reads is the file pointers that a node depends on, each once, in the order of the working.

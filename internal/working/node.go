@@ -125,7 +125,7 @@ func Step(title string, kind quantity.Kind, formula, source string, f Func, inpu
 func (n *Node) settle() {
 	in := make([]settled, len(n.Inputs))
 	for i, from := range n.Inputs {
-		in[i] = settled{from.value, from.all, from.gaps}
+		in[i] = settled{from.value, from.all, from.gaps, false}
 	}
 	s, note := n.from(in, spreadOf)
 	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
@@ -136,6 +136,7 @@ type settled struct {
 	value Value
 	all   []Part
 	gaps  []Gap
+	moved bool // in working again: by the value replaced
 }
 
 // from works a node from what its inputs come to.

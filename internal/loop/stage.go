@@ -1,0 +1,236 @@
+package loop
+
+import (
+	"math"
+
+	"dryfit/internal/network"
+	"dryfit/internal/pipeflow"
+	"dryfit/internal/quantity"
+	"dryfit/internal/system"
+	"dryfit/internal/working"
+)
+
+// stage lays the loop out for scenes.
+func (r *run) stage() *stage {
+	g := &stage{layout: r.lay(),
+		rims: map[*system.Vessel]int{}, opened: map[*system.Line]int{}, backs: map[*system.Line][2]int{},
+		joints: map[*system.Line]joint{}, room: map[*system.Vessel]int{}, rain: map[*system.Vessel]int{},
+		drawn: map[*system.Vessel]int{}, gaps: map[any][]working.Input{}}
+	for i := range g.nodes {
+		if p := g.nodes[i]; p.body {
+			g.rim(i, p)
+		}
+	}
+	for _, line := range g.Lines {
+		switch {
+		case line.Duty == "waste" || line.Duty == "empty" || line.Duty == "draw-down" || line.Duty == "flush":
+			g.open(line)
+		case flows(line) || line.Duty == "overflow":
+			g.comeOpen(line)
+		}
+		if runs(line) && line.Pumped {
+			g.backwards(line)
+			g.air(line)
+		}
+	}
+	g.topUp()
+	g.rains()
+	g.n = len(g.s.inputs)
+	return g
+}
+
+// spare adds a strand that stays shut until a scene opens it.
+func (g *stage) spare(name string, from, to int, line *system.Line, law func(x []float64) network.Law) int {
+	g.lines = append(g.lines, &strand{name: name, line: line, from: from, to: to, law: law, shut: true, aside: true})
+	return len(g.lines) - 1
+}
+
+// rim adds what runs over the rim of a vessel, all round as over a thick edge, and
+// the level to which it may fill when the pump stops.
+func (g *stage) rim(node int, p spot) {
+	f := p.vessel.Form
+	around := working.Fixed("length of the rim, for want of one", quantity.Length, 1, judgement)
+	switch {
+	case f.Kind == "cylinder" || f.Kind == "cone_bottom":
+		around = working.Step("length of the rim", quantity.Length, "pi d", geometry, func(x []float64) (float64, string) { return math.Pi * x[0], "" },
+			working.In("d", working.File("inside diameter", f.Inside)))
+	case f.Kind == "box":
+		around = working.Step("length of the rim", quantity.Length, "2 (l + w)", geometry, func(x []float64) (float64, string) { return 2 * (x[0] + x[1]), "" },
+			working.In("l", working.File("inside length", f.Length)), working.In("w", working.File("inside width", f.Width)))
+	}
+	length := g.number(around, "b")
+	k := g.spare(p.name+" rim", node, network.Outside, nil, func(x []float64) network.Law {
+		edge, b := p.rim(x), length(x)
+		return network.Func(func(up, _ float64) float64 {
+			return pipeflow.SquareCrest * b * math.Pow(math.Max(0, up-edge), 1.5)
+		})
+	})
+	g.lines[k].shut = false
+	g.rims[p.vessel] = k
+	limit := working.Step("level to which it may fill", quantity.Length, "min(rim - 50 mm, spill)", judgement, func(x []float64) (float64, string) {
+		return math.Min(x[0]-underSpill, x[1]), ""
+	}, working.In("rim", rim(p.vessel)), working.In("spill", g.spill(p.vessel)))
+	g.room[p.vessel] = g.s.take(working.In("zl", limit))[0]
+}
+
+// open adds a drain or a draw-down line with its valves open; a draw-down line is full of water, so that it draws.
+func (g *stage) open(line *system.Line) {
+	from, ok := g.at[line.From.Vessel]
+	if !ok || len(line.Pieces) == 0 {
+		return
+	}
+	b := *g.gravity
+	b.wide, b.primed, b.shared = true, line.Duty == "draw-down", map[string]*working.Node{}
+	to := network.Outside
+	if k, ok := g.at[line.To.Vessel]; ok && line.To.Vessel != nil {
+		to = k
+	}
+	if g.missing(line, func(s *shape) { b.way(s, line) }) {
+		return
+	}
+	w := b.way(g.s, line)
+	g.opened[line] = g.spare(line.ID+" open", from, to, line, func(x []float64) network.Law { return w.law(x) })
+}
+
+// missing says that numbers are missing of a strand, and keeps which: the strand is
+// then left out, and only what asks for it remains unsaid.
+func (g *stage) missing(key any, lay func(s *shape)) bool {
+	s := newShape()
+	lay(s)
+	for _, in := range s.inputs {
+		if _, known := in.Value(); !known {
+			g.gaps[key] = append(g.gaps[key], in)
+		}
+	}
+	return len(g.gaps[key]) > 0
+}
+
+// backwards adds the pump's line run backwards when it stands: full of water, from
+// the vessel at its end until air comes in, at its siphon break or mouth.
+func (g *stage) backwards(line *system.Line) {
+	from, ok := g.at[line.From.Vessel]
+	to, ok2 := g.at[line.To.Vessel]
+	if !ok || !ok2 || line.To.Vessel == nil {
+		return
+	}
+	loss := g.s.loss(g.pump.elements(line))
+	air := g.number(firstAir(line, true), "za")
+	mouth := g.number(mouth(line), "zm")
+	law := func(stops func(x []float64) float64) func(x []float64) network.Law {
+		return func(x []float64) network.Law {
+			edge := stops(x)
+			all := func(q float64) float64 { return loss(q, x, -1) }
+			return &network.Line{Drowned: all, Free: func(q float64) float64 { return edge + all(q) }}
+		}
+	}
+	g.backs[line] = [2]int{
+		g.spare(line.ID+" backwards", to, from, line, law(air)),
+		g.spare(line.ID+" backwards, its break blocked", to, from, line, law(mouth)),
+	}
+}
+
+// firstAir is the height under which the water at the end of a pumped line must
+// fall before air comes in: the mouth or, if breaks count, the highest siphon break or vent.
+func firstAir(line *system.Line, breaks bool) *working.Node {
+	in := []working.Input{working.In("zm", mouth(line))}
+	for _, p := range line.Pieces {
+		if breaks && lets(p) {
+			in = append(in, working.In("z", linear("siphon break", p.To)))
+		}
+	}
+	return working.Step("height at which air comes in", quantity.Length, "the higher of mouth and siphon breaks", geometry, func(x []float64) (float64, string) {
+		z := x[0]
+		for _, one := range x[1:] {
+			z = math.Max(z, one)
+		}
+		return z, ""
+	}, in...)
+}
+
+// air keeps the place of the level at which a pump draws air: as its maker says or, where that is not stated, its intake.
+func (g *stage) air(line *system.Line) {
+	vessel := line.From.Vessel
+	for _, pump := range pumpsOf(line) {
+		if _, known := g.drawn[vessel]; known {
+			continue
+		}
+		level := linear("intake of the pump", line.Pieces[0].From)
+		if pump.DryBelow.Given() {
+			level = linear("level at which the pump draws air", vessel.Above(pump.DryBelow))
+		}
+		g.drawn[vessel] = g.s.take(working.In("zd", level))[0]
+	}
+}
+
+// comeOpen adds a line that has come open at its lowest joint outside the vessels: what runs
+// out of it from above, with its vents open and capped, and from below.
+func (g *stage) comeOpen(line *system.Line) {
+	p := lowestOutside(line)
+	from, ok := g.begin(line)
+	if p == nil || !ok {
+		return
+	}
+	end := system.End{Outer: "outside", Pointer: line.To.Pointer}
+	above := part(line, line.From, end, 0, p.Index+1)
+	j := joint{at: p, below: -1}
+	if g.missing(joint{at: p}, func(s *shape) { g.bench(line).way(s, above) }) {
+		return
+	}
+	law := func(capped bool) func(x []float64) network.Law {
+		if above.Pumped {
+			w := g.pump.lift(g.s, above, true)
+			return func(x []float64) network.Law { return w.law(x) }
+		}
+		b := *g.bench(line)
+		b.primed, b.capped = capped, capped
+		w := b.way(g.s, above)
+		return func(x []float64) network.Law { return w.law(x) }
+	}
+	j.open = g.spare(line.ID+" open at a joint", from, network.Outside, above, law(false))
+	j.capped = g.spare(line.ID+" open at a joint, vents capped", from, network.Outside, above, law(true))
+	g.lines[j.open].pumped, g.lines[j.capped].pumped = above.Pumped, above.Pumped
+	if to, ok := g.at[line.To.Vessel]; ok && line.To.Vessel != nil && p.Index+1 < len(line.Pieces) {
+		rest := part(line, system.End{}, line.To, p.Index+1, len(line.Pieces))
+		loss := g.s.loss(g.bench(line).elements(rest))
+		edge := g.number(brimBehind(rest), "zb")
+		j.below = g.spare(line.ID+" open at a joint, from below", to, network.Outside, rest, func(x []float64) network.Law {
+			z := edge(x)
+			return &network.Line{
+				Drowned: func(q float64) float64 { return loss(q, x, -1) },
+				Free:    func(q float64) float64 { return z + loss(q, x, -1) },
+			}
+		})
+	}
+	g.joints[line] = j
+}
+
+// brimBehind is the height that the water at the end of a line must stand over to run back to an open joint: its highest place, taken at the middle of the pipe.
+func brimBehind(l *system.Line) *working.Node {
+	in := []working.Input{working.In("z", linear("the open joint", l.Pieces[0].From))}
+	for _, p := range l.Pieces {
+		in = append(in, working.In("z", linear("end of the piece", p.To)))
+	}
+	return working.Step("highest place between the joint and the end", quantity.Length, "the highest of its pieces", geometry, func(x []float64) (float64, string) {
+		z := x[0]
+		for _, one := range x[1:] {
+			z = math.Max(z, one)
+		}
+		return z, ""
+	}, in...)
+}
+
+// lowestOutside is the piece at whose end the lowest joint of a line outside the vessels stands; nil if there is none.
+func lowestOutside(line *system.Line) *system.Piece {
+	var found *system.Piece
+	z := 0.0
+	for i, p := range line.Pieces[:max(0, len(line.Pieces)-1)] {
+		at, known := p.To.Value()
+		if p.In != nil || line.Pieces[i+1].In != nil || !known {
+			continue
+		}
+		if found == nil || at < z {
+			found, z = p, at
+		}
+	}
+	return found
+}

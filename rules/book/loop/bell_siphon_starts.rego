@@ -1,0 +1,42 @@
+# METADATA
+# scope: package
+# title: The flow into a bed should be strong enough to start its bell siphon.
+# description: |
+#   A bell siphon starts when the water that goes over the rim of its standpipe fills the pipe and
+#   takes the air along. With too little flow it only trickles down the wall of the pipe: the bed
+#   stays full for ever, and roots that want air get none. The narrower the standpipe, the less flow
+#   it takes. The limit where the pipe runs full, a Froude number of one, is a rough guide: try it
+#   with a bucket before the bed is planted, and try a funnel on the rim. A pipe that is too narrow
+#   does not stop any more (bell_siphon_stops): of the two choose the start, since a valve can lower
+#   the flow.
+# custom:
+#   strength: should
+#   cases: [run_least]
+#   limits:
+#     start: {of: siphon_start, least: 1}
+#   sources:
+#     - grade: project judgement
+#       text: >-
+#         A Froude number of one in the full bore; builders report both failures and give no
+#         figures.
+#   shows: [siphon_stop]
+#   remedies:
+#     - {replace: narrower_siphon}
+#   example:
+#     - {at: /pipes/bed-drain, value: {standard: AS/NZS 1477, class: PN12, size: DN25}}
+#     - {at: /stands/bed-stand, value: {length: 650 mm, width: 600 mm, bears: 350 kg, mass: 30 kg, anchored: false}}
+#     - {at: /vessels/bed, value: {role: media-bed, form: {box: {length: 600 mm, width: 500 mm, height: 250 mm, length_top: 605 mm, width_top: 505 mm, wall: 6 mm, measured_at: 190 mm, corner_radius: 30 mm, ribs_at: []}}, stands_at: 480 mm, stand: bed-stand, material: PE, uv_stable: true, mass: 8 kg, light: opaque, lid: {kind: grid, fixed: screwed, bears: 800 N, opening: 90 mm}, history: {made_for: food, held: nothing}, works: flood-and-drain, media: {kind: gravel, volume: 50 L, depth: 180 mm, void: 40 %, mass: 90 kg}, crop: herbs}}
+#     - {at: /lines/bed-return, value: {from: raft, to: bed, pipe: clear-50, joints: cemented, pieces: [{through: {wall_of: raft, at: 400 mm, round: 270 deg, seal: {hole: 76.2 mm, outside: 60.3 mm, lip: 95 mm}}}, {across: {length: 250 mm, clipped: true}}, {bend: 90 deg}, {fall: fit}, {outlet: {at: 220 mm, facing: down}}]}}
+#     - {at: /lines/bed-siphon, value: {from: bed, to: sump, pipe: bed-drain, joints: cemented, pieces: [{bell_siphon: {crest_at: 120 mm, bell: {inside: 80 mm, top_at: 145 mm, foot_at: 30 mm}, joint: uncemented}}, {through: {floor_of: bed, bulkhead: {hole: 44.45 mm}}}, {fall: fit}, {outlet: {at: 215 mm, facing: down}}]}}
+#     - {at: /lines/bed-overflow, value: {duty: overflow, from: bed, to: sump, pipe: clear-50, joints: cemented, pieces: [{through: {wall_of: bed, at: 190 mm, round: 90 deg, seal: {hole: 76.2 mm, outside: 60.3 mm, lip: 95 mm}}}, {across: {length: 150 mm, clipped: true}}, {bend: 90 deg}, {fall: fit}, {outlet: {at: 420 mm, facing: down}}]}}
+package book.loop.bell_siphon_starts
+
+import data.vocab
+
+limit := input.limits.loop.bell_siphon_starts
+
+cases := input.cases.loop.bell_siphon_starts
+
+judgements contains vocab.held(bed, input.quantities.siphon_start, cases, limit.start) if {
+	some bed in input.sets.siphon_beds
+}

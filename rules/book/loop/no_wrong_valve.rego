@@ -1,0 +1,41 @@
+# METADATA
+# scope: package
+# title: No single valve that stands the wrong way shall let water run to the floor.
+# description: |
+#   Valves are turned by pupils who want to know what happens, by a sleeve that catches, and by the
+#   one who cleaned and was called away. Each valve is put the other way, open if it is shut and
+#   shut if it is open, and the water followed. A drain with a cap behind its valve stays dry. A
+#   shut valve in the way down fills the vessel above it, and there what is judged by one_blocked
+#   saves it. A valve that is locked and labelled needs two mistakes. Put a cap on the end, lock the
+#   valve, or lead its water to where it does no harm.
+# custom:
+#   strength: shall
+#   cases: [wrong_valve]
+#   limits:
+#     spilt: {of: to_floor, most: 0.1 L}
+#   sources:
+#     - grade: common practice
+#       text: >-
+#         A second closure behind each drain valve; solids valves locked open. No source.
+#     - grade: project judgement
+#       text: >-
+#         0.1 L stands for nothing: a wet place.
+#   shows: [time_to_spill]
+#   remedies:
+#     - {replace: cap_the_end}
+#     - {replace: lock}
+#     - {replace: emergency_overflow}
+#   example:
+#     - {at: /lines/settler-waste/pieces/9/outlet, value: {at: 150 mm, facing: level}}
+package book.loop.no_wrong_valve
+
+import data.vocab
+
+limit := input.limits.loop.no_wrong_valve
+
+cases := input.cases.loop.no_wrong_valve
+
+judgements contains vocab.on(judgement, vocab.whole(input.relations.line_of, valve)) if {
+	some valve in input.sets.valves
+	judgement := vocab.held(valve, input.quantities.to_floor, cases, limit.spilt)
+}
