@@ -58,12 +58,10 @@ func (b *balanced) parts(net *network.Network, s network.Steady) []working.Part 
 	return out
 }
 
-// hold fixes the level of every vessel that a pump draws from, or of all with a stated level where there is no pump.
+// hold fixes the level of every vessel that a pump draws from.
 func (y *layout) hold() {
-	pumps := false
 	for _, k := range y.lines {
 		if k.pumped && k.from != network.Outside && y.nodes[k.from].body {
-			pumps = true
 			p := &y.nodes[k.from]
 			if r := p.vessel.Running; r.Given() || len(y.outlets(p.vessel)) == 0 {
 				p.fixed = true
@@ -71,8 +69,16 @@ func (y *layout) hold() {
 			}
 		}
 	}
+}
+
+// ends fixes the level of every vessel in which the way of the water ends, where it is stated.
+func (y *layout) ends() {
 	for i, p := range y.nodes {
-		if !pumps && p.body && p.vessel.Running.Given() {
+		begins := false
+		for _, k := range y.lines {
+			begins = begins || k.from == i && (k.line == nil || k.line.Duty == "flow")
+		}
+		if p.body && !begins && p.vessel.Running.Given() {
 			y.nodes[i].fixed = true
 		}
 	}

@@ -136,9 +136,6 @@ func (v *surveyor) siphons(runs_ []*run) {
 		}
 		v.l.Note(primed)
 		for _, r := range runs_ {
-			if r.runCase != working.RunClean {
-				continue
-			}
 			r.work(r.address(line.ID, "crest_over_level"), crest.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
 				working.In("zc", linear("crest", at)), working.In("z", r.level(line.From.Vessel)))
 			if line.To.Vessel != nil {

@@ -81,6 +81,7 @@ func (r *run) lay() *layout {
 			y.line(line)
 		}
 	}
+	y.ends()
 	y.fork()
 	return y
 }
@@ -145,6 +146,9 @@ func (y *layout) vessel(vessel *system.Vessel) {
 	}})
 }
 
+// even is the fall over a drowned weir under which its water stands all but even on both sides, metres.
+const even = 0.001
+
 // overCrest is the law of a weir at a height: free, drowned from below, or the other way round.
 //
 // Source: Villemonte 1947 for the drowned.
@@ -158,11 +162,14 @@ func overCrest(flow func(h float64) float64, power, crest float64) network.Func 
 		if h1 <= 0 {
 			return 0
 		}
-		q := flow(h1)
-		if h2 > 0 {
-			q *= sure(pipeflow.Drowned(h1, h2, power))
+		if h2 <= 0 {
+			return flow(h1)
 		}
-		return q
+		drowned := func(h1 float64) float64 { return flow(h1) * sure(pipeflow.Drowned(h1, h2, power)) }
+		if fall := h1 - h2; fall < even { // in a straight line through no flow, where the formula is infinitely steep
+			return drowned(h2+even) * fall / even
+		}
+		return drowned(h1)
 	}
 	return law
 }

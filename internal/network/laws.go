@@ -87,7 +87,8 @@ const levelTolerance = 1e-10
 const greatest = 10.0
 
 // solved finds the flow at which need is up, by Newton steps from where it was
-// last found, kept between flows that ask for too little and too much.
+// last found, kept between flows that ask for too little and too much, which are
+// halved (as logarithms) where a step does not come nearer.
 func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 	lo, hi := 0.0, math.Inf(1)
 	q, slope := l.last.q+(up-l.last.up)*l.last.byUp, l.last.byUp
@@ -95,6 +96,7 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 		q, slope = 3e-4, 0
 	}
 	f := l.need(q, down) - up
+	best := math.Inf(1)
 	for range 80 {
 		if f < 0 {
 			lo = q
@@ -104,18 +106,20 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 		if math.Abs(f) < levelTolerance || hi-lo < 1e-13*hi || f < 0 && q >= greatest {
 			break
 		}
+		slow := math.Abs(f) > best/2 // a slope points too far to and fro where the line hardly asks for anything at first
+		best = math.Min(best, math.Abs(f))
 		next := math.NaN()
-		if slope > 0 {
+		if slope > 0 && !slow {
 			next = q - f*slope
 		}
-		if !(next > lo && next < hi) {
+		if !(next > lo && next < math.Min(hi, 10*q+1e-6)) {
 			switch {
 			case math.IsInf(hi, 1):
-				next = 2*q + 1e-6
+				next = 4*q + 1e-6
 			case lo == 0:
 				next = hi / 4
 			default:
-				next = (lo + hi) / 2
+				next = math.Sqrt(lo * hi)
 			}
 		}
 		g := l.need(next, down) - up
@@ -137,4 +141,13 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 		q = next
 	}
 	return q, byUp, byDown
+}
+
+// forget lets go of what lines remember of their last answers: a trigger may have changed them.
+func (n *Network) forget() {
+	for _, link := range n.Links {
+		for l, _ := link.Law.(*Line); l != nil; l = l.Back {
+			l.last.known = false
+		}
+	}
 }

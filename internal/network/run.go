@@ -28,7 +28,7 @@ type Trip struct {
 var gamma = 1 - math.Sqrt2/2
 
 const (
-	stepError   = 3e-4 // m: how far the two methods of a step may differ, at a node
+	stepError   = 1e-4 // m: how far the two methods of a step may differ, at a node
 	stillFlow   = 2e-9 // m3/s
 	mostRunning = 4000 // steps
 )

@@ -88,6 +88,7 @@ func (n *Network) trip(z []float64) (string, bool) {
 	for _, t := range n.Triggers {
 		if t.Measure(z) < 0 {
 			t.Trip()
+			n.forget()
 			return t.Name, true
 		}
 	}

@@ -47,7 +47,9 @@ type curve struct{ h, q, m []float64 }
 const (
 	leastTabled = 1e-7 // m3/s
 	mostTabled  = 2e-2
-	aDecade     = 12 // points
+	aDecade     = 12   // points
+	offTabled   = 3e-4 // of the flow, in the middle of a piece
+	mostRefined = 8    // times
 )
 
 func newCurve(need func(q float64) float64) *curve {
@@ -74,7 +76,33 @@ func newCurve(need func(q float64) float64) *curve {
 		}
 	}
 	c.slopes()
+	for range mostRefined {
+		if !c.refine(need) {
+			break
+		}
+	}
 	return c
+}
+
+// refine puts a point into the middle of every piece whose cubic is off there: at
+// the end of laminar flow, and where a mouth drowns. False when there was none.
+func (c *curve) refine(need func(q float64) float64) bool {
+	var h, q []float64
+	for i := range c.h {
+		if i > 0 && c.q[i-1] > 0 {
+			mid := math.Sqrt(c.q[i-1] * c.q[i])
+			at := need(mid)
+			got, _ := c.at(at)
+			if at > c.h[i-1]+1e-12 && at < c.h[i]-1e-12 && math.Abs(got-mid) > offTabled*mid {
+				h, q = append(h, at), append(q, mid)
+			}
+		}
+		h, q = append(h, c.h[i]), append(q, c.q[i])
+	}
+	more := len(h) > len(c.h)
+	c.h, c.q = h, q
+	c.slopes()
+	return more
 }
 
 // slopes gives each point the slope at which the cubics stay monotone.

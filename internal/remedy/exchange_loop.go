@@ -86,16 +86,19 @@ func lowerOutlet(r *review.Review, f *review.Finding, _ string) []proposal {
 		var edits []system.Edit
 		var to string
 		for _, p := range line.Pieces {
-			at := system.Number{}
-			switch {
-			case p == first && p.Intake != nil:
-				at = p.Intake.At
-			case p.Through != nil && p.Through.WallOf.Given() && p.Through.Vessel == v:
-				at = p.Through.At
+			if p.Through == nil || !p.Through.WallOf.Given() || p.Through.Vessel != v {
+				continue
 			}
-			if x, given := at.SI(); given && x > by {
-				to = mm(x - by)
-				edits = append(edits, system.Edit{Op: system.Set, Pointer: at.Pointer(), Value: to})
+			x, given := p.Through.At.SI()
+			if !given || x <= by {
+				continue
+			}
+			to = mm(x - by)
+			edits = append(edits, system.Edit{Op: system.Set, Pointer: p.Through.At.Pointer(), Value: to})
+			if first.Intake != nil {
+				if at, given := first.Intake.At.SI(); given && math.Abs(at-x) < 1e-6 { // a level end in the wall
+					edits = append(edits, system.Edit{Op: system.Set, Pointer: first.Intake.At.Pointer(), Value: to})
+				}
 			}
 		}
 		if len(edits) > 0 {

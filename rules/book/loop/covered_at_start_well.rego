@@ -19,7 +19,9 @@
 #     - {solve: "/vessels/{subject}/water/running", to: 5 mm}
 #     - {replace: larger_sump}
 #   example:
-#     - {at: /vessels/sump/water/running, value: 115 mm}
+#     - {at: /vessels/sump/form/box/length, value: 500 mm}
+#     - {at: /vessels/sump/form/box/length_top, value: 510 mm}
+#     - {at: /vessels/sump/water/running, value: 135 mm}
 package book.loop.covered_at_start_well
 
 import data.vocab
