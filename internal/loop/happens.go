@@ -121,6 +121,7 @@ func (v *surveyor) boils(vessel *system.Vessel) bool {
 // enter enters what a scene comes to.
 func (t *told) enter() {
 	g := t.g
+	g.l.Follow(working.Scene{Case: t.sc.kase, Fault: t.sc.fault, Subject: t.sc.subject, At: t.sc.at})
 	for i, p := range g.nodes {
 		if p.body {
 			t.vessel(i, p.vessel)

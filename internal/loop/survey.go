@@ -12,7 +12,9 @@ import (
 )
 
 // Survey enters what this package works out into the ledger.
-func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
+func Survey(s *system.System, t *tables.Tables, l *working.Ledger) { survey(s, t, l) }
+
+func survey(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
 	v := &surveyor{System: s, t: t, l: l, nu: map[string]*working.Node{}}
 	v.water()
 	v.profiles()
@@ -38,6 +40,7 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) {
 	v.lines(runs)
 	v.lifts(runs)
 	v.happens(runs)
+	return v
 }
 
 type surveyor struct {

@@ -74,14 +74,14 @@ func TestATableBackwards(t *testing.T) {
 func TestTablesOfOddLines(t *testing.T) {
 	free := func(float64) float64 { return 0 }
 	for name, need := range map[string]func(q float64) float64{
-		"nothing":       func(float64) float64 { return 0 },
-		"no number":     func(float64) float64 { return math.NaN() },
-		"endless":       func(q float64) float64 { return 1 / (1e-3 - q) },
-		"falls":         func(q float64) float64 { return -q },
-		"a step":        func(q float64) float64 { return math.Floor(q * 1e3) },
-		"to and fro":    func(q float64) float64 { return q + 1e-4*math.Sin(q*1e5) },
-		"all at once":   func(q float64) float64 { return 1e300 * q },
-		"without a sea": func(float64) float64 { return math.Inf(-1) },
+		"nothing":        func(float64) float64 { return 0 },
+		"no number":      func(float64) float64 { return math.NaN() },
+		"endless":        func(q float64) float64 { return 1 / (1e-3 - q) },
+		"falls":          func(q float64) float64 { return -q },
+		"a step":         func(q float64) float64 { return math.Floor(q * 1e3) },
+		"to and fro":     func(q float64) float64 { return q + 1e-4*math.Sin(q*1e5) },
+		"all at once":    func(q float64) float64 { return 1e300 * q },
+		"minus infinity": func(float64) float64 { return math.Inf(-1) },
 	} {
 		table := Tabulate(&Line{Drowned: need, Free: free})
 		before := math.Inf(-1)
@@ -91,6 +91,27 @@ func TestTablesOfOddLines(t *testing.T) {
 				t.Fatalf("%s: %g, %g, %g at %g, %g just before", name, q, byUp, byDown, up, before)
 			}
 			before = q
+		}
+	}
+}
+
+// A way of being held back that asks for nothing does not hold back: a table and its line both leave it to the other one.
+func TestATableHeldBackOneWayOnly(t *testing.T) {
+	d := duct{bore: 0.04, length: 2, fittings: 1.5, invert: 0.2}
+	nothing := func(float64) float64 { return 0 }
+	for name, l := range map[string]*Line{
+		"never free":    {Drowned: d.drowned, Free: func(float64) float64 { return math.Inf(-1) }},
+		"never drowned": {Drowned: func(float64) float64 { return math.Inf(-1) }, Free: d.free},
+		"no mouth":      {Drowned: d.drowned, Free: nothing},
+		"no length":     {Drowned: nothing, Free: d.free},
+		"late mouth":    {Drowned: d.drowned, Free: func(q float64) float64 { return 1e3 * math.Max(0, q-1e-4) }},
+	} {
+		table := Tabulate(l)
+		for _, up := range []float64{0.1, 0.3, 0.35, 0.5, 1} {
+			want, _, _ := l.Flow(up, 0.1)
+			if got, _, _ := table.Flow(up, 0.1); math.Abs(got-want) > 0.003*want {
+				t.Errorf("%s, level %g: table %g, line %g", name, up, got, want)
+			}
 		}
 	}
 }

@@ -22,6 +22,11 @@ func Survey(s *system.System) *working.Ledger {
 	return l
 }
 
+// Follow plays the scenes of a case in time, all of its faults or one; with an empty case, all that there are.
+func Follow(s *system.System, kase, fault string) []working.Followed {
+	return loop.Follow(s, tables.Embedded(), kase, fault)
+}
+
 // Catalogue is every word that is worked out, for clauses to use and for people to look up.
 func Catalogue() working.Catalogue {
 	return working.Catalogue{

@@ -13,6 +13,7 @@ type Ledger struct {
 	facts     []*Fact
 	Sets      map[string][]string            // set name -> subjects
 	Relations map[string]map[string][]string // relation -> subject -> subjects
+	Scenes    []Scene                        // what was followed in time, in the order of the cases
 }
 
 // NewLedger is an empty ledger.
@@ -191,3 +192,13 @@ func (l *Ledger) Relate(relation, subject string, to ...string) {
 	}
 	l.Relations[relation][subject] = append(l.Relations[relation][subject], to...)
 }
+
+// Scene is a fault or a piece of work that was followed in time: its quantities
+// stand at addresses with its case and fault.
+type Scene struct {
+	Case, Fault string
+	Subject, At string // whom it is about: a line, a valve, a vessel; and where that stands in the file
+}
+
+// Follow enters a scene.
+func (l *Ledger) Follow(s Scene) { l.Scenes = append(l.Scenes, s) }
