@@ -42,7 +42,10 @@ func (t *Table) Flow(up, down float64) (q, byUp, byDown float64) {
 // curve is a flow as a function of a head, by monotone cubics.
 //
 // Source: Fritsch and Carlson 1980, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17.
-type curve struct{ h, q, m []float64 }
+type curve struct {
+	h, q, m []float64
+	open    bool // it asks for nothing, at any flow
+}
 
 const (
 	leastTabled = 1e-7 // m3/s
@@ -50,6 +53,7 @@ const (
 	aDecade     = 12   // points
 	offTabled   = 3e-4 // of the flow, in the middle of a piece
 	mostRefined = 8    // times
+	jump        = 1e-9 // m, over which a flow rises that asks for nothing
 )
 
 func newCurve(need func(q float64) float64) *curve {
@@ -60,10 +64,11 @@ func newCurve(need func(q float64) float64) *curve {
 			return false
 		}
 		if k := len(c.h); k > 0 && h <= c.h[k-1]+1e-12 {
-			if q > 0 && c.q[k-1] > 0 {
+			if c.q[k-1] > 0 {
 				c.q[k-1] = q // it asks for nothing more: the flow jumps there
+				return true
 			}
-			return true
+			h = c.h[k-1] + jump
 		}
 		c.h, c.q = append(c.h, h), append(c.q, q)
 		return true
@@ -75,6 +80,7 @@ func newCurve(need func(q float64) float64) *curve {
 			break
 		}
 	}
+	c.open = len(c.h) == 0 && math.IsInf(need(0), -1)
 	c.slopes()
 	for range mostRefined {
 		if !c.refine(need) {
@@ -130,11 +136,16 @@ func (c *curve) slopes() {
 // at is the flow at a head and its slope; none under the head of the first point, along the last slope beyond the last.
 func (c *curve) at(h float64) (q, slope float64) {
 	n := len(c.h)
-	if n == 0 || h <= c.h[0] {
+	switch {
+	case c.open:
+		return greatest, 0
+	case n == 0 || h <= c.h[0]:
 		return 0, 0
-	}
-	if h >= c.h[n-1] {
-		return c.q[n-1] + c.m[n-1]*(h-c.h[n-1]), c.m[n-1]
+	case h >= c.h[n-1]:
+		if q = c.q[n-1] + c.m[n-1]*(h-c.h[n-1]); q > greatest {
+			return greatest, 0
+		}
+		return q, c.m[n-1]
 	}
 	i := sort.SearchFloat64s(c.h, h) - 1
 	step := c.h[i+1] - c.h[i]
