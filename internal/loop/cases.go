@@ -140,6 +140,9 @@ func (g *stage) openJoint(line *system.Line, add func(scene)) {
 	}
 	k := g.strands(line)
 	for _, capped := range []bool{false, true} {
+		if capped && !vented(line) {
+			continue
+		}
 		fault, open := line.ID+" open", j.open
 		if capped {
 			fault, open = fault+capsVents, j.capped
@@ -159,6 +162,9 @@ func (g *stage) openJoint(line *system.Line, add func(scene)) {
 			}})
 	}
 }
+
+// vented says that air gets into a line on its way.
+func vented(line *system.Line) bool { return len(line.Pieces) > 0 && aired(line, line.Pieces[0]) }
 
 // opens opens a drain; one that could not be laid out changes nothing.
 func (g *stage) opens(line *system.Line) func(n *network.Network, x []float64) {

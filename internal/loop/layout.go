@@ -31,7 +31,7 @@ type spot struct {
 	body   bool // the vessel's own water, not that behind its weir
 	fixed  bool
 	floor  func(x []float64) float64
-	volume func(h float64, x []float64) float64 // nil for a tee
+	volume func(x []float64) func(h float64) float64 // nil for a tee
 	rim    func(x []float64) float64
 	start  func(x []float64) float64 // a level to look from
 }
@@ -110,9 +110,9 @@ func (y *layout) number(n *working.Node, symbol string) func(x []float64) float6
 func (y *layout) vessel(vessel *system.Vessel) {
 	holds, sizes := y.holding(vessel)
 	places := y.s.take(sizes...)
-	volume := func(h float64, x []float64) float64 {
-		var buffer [24]float64
-		return holds(h, pick(x, places, buffer[:]))
+	volume := func(x []float64) func(h float64) float64 {
+		in := pick(x, places, nil)
+		return func(h float64) float64 { return holds(h, in) }
 	}
 	floor := y.number(working.File("floor above the datum", vessel.StandsAt), "z0")
 	edge := y.number(rim(vessel), "rim")
@@ -137,7 +137,7 @@ func (y *layout) vessel(vessel *system.Vessel) {
 		low = y.number(linear("floor of the launder", vessel.Above(vessel.Launder.FloorAt)), "zl")
 	}
 	after := y.add(behind{vessel}, spot{name: vessel.ID + " behind its weir", vessel: vessel, floor: low, rim: edge,
-		volume: func(h float64, _ []float64) float64 { return launderArea * h },
+		volume: func([]float64) func(h float64) float64 { return func(h float64) float64 { return launderArea * h } },
 		start:  func(x []float64) float64 { return crest(x) - 0.01 }})
 	at := y.s.take(edgeOf.inputs...)
 	y.lines = append(y.lines, &strand{name: vessel.ID + " weir", from: body, to: after, law: func(x []float64) network.Law {
@@ -397,8 +397,8 @@ func (y *layout) build(x []float64) *network.Network {
 	for _, p := range y.nodes {
 		node := network.Node{Name: p.name, Rim: p.rim(x), Fixed: p.fixed}
 		if p.volume != nil {
-			floor := p.floor(x)
-			node.Volume = func(z float64) float64 { return p.volume(z-floor, x) }
+			floor, volume := p.floor(x), p.volume(x)
+			node.Volume = func(z float64) float64 { return volume(z - floor) }
 		}
 		n.Node(node)
 	}

@@ -72,10 +72,13 @@ func (a airing) Flow(up, down float64) (q, byUp, byDown float64) {
 // play follows a scene.
 func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 	n := g.build(x[:g.n])
-	g.tabulate(n, x[:g.n])
+	sc.change(n, x)
+	if !slices.Equal(x[:g.n], g.x) {
+		g.x, g.laws = slices.Clone(x[:g.n]), make([]network.Law, len(n.Links))
+	}
 	for i, l := range n.Links {
-		if g.laws[i] != nil {
-			l.Law = g.laws[i]
+		if !l.Shut {
+			l.Law = g.worked(i, l.Law)
 		}
 		if k := g.lines[i]; k.pumped {
 			if dry, ok := g.drawn[k.line.From.Vessel]; ok {
@@ -83,28 +86,25 @@ func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 			}
 		}
 	}
-	sc.change(n, x)
 	return n, n.Run(x[g.n:g.n+len(g.nodes)], sc.lasts)
 }
 
-// tabulate works the laws out beforehand, once for all scenes with the same numbers.
-func (g *stage) tabulate(n *network.Network, x []float64) {
-	if slices.Equal(x, g.x) {
-		return
-	}
-	g.x, g.laws = slices.Clone(x), make([]network.Law, len(n.Links))
-	for i, l := range n.Links {
-		switch law := l.Law.(type) {
-		case *network.Line:
-			if !g.forked(i) {
-				g.laws[i] = network.Tabulate(law)
-			}
-		case raised:
-			if line, ok := law.Law.(*network.Line); ok && !g.forked(i) {
-				g.laws[i] = raised{network.Tabulate(line), law.least}
-			}
+// worked is a law worked out beforehand, once for all scenes with the same numbers.
+func (g *stage) worked(i int, law network.Law) network.Law {
+	switch line := law.(type) {
+	case *network.Line:
+		if !g.forked(i) && g.laws[i] == nil {
+			g.laws[i] = network.Tabulate(line)
+		}
+	case raised:
+		if inner, ok := line.Law.(*network.Line); ok && !g.forked(i) && g.laws[i] == nil {
+			g.laws[i] = raised{network.Tabulate(inner), line.least}
 		}
 	}
+	if g.laws[i] != nil {
+		return g.laws[i]
+	}
+	return law
 }
 
 // forked says that a strand ends at a tee whose losses change with its flow.

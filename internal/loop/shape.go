@@ -41,14 +41,15 @@ func (s *shape) loss(elements []element) func(q float64, x []float64, n int) flo
 	for i, e := range elements {
 		places[i] = s.take(e.inputs...)
 	}
+	scratch := make([]float64, 0, 16)
 	return func(q float64, x []float64, n int) float64 {
-		var buffer [16]float64
 		sum := 0.0
 		for i, e := range elements {
 			if i == n {
 				break
 			}
-			sum += e.loss(q, pick(x, places[i], buffer[:]))
+			scratch = pick(x, places[i], scratch)
+			sum += e.loss(q, scratch)
 		}
 		return sum
 	}

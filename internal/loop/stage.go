@@ -25,7 +25,7 @@ func (r *run) stage() *stage {
 		switch {
 		case line.Duty == "waste" || line.Duty == "empty" || line.Duty == "draw-down" || line.Duty == "flush":
 			g.open(line)
-		case flows(line) || line.Duty == "overflow":
+		case flows(line):
 			g.comeOpen(line)
 		}
 		if runs(line) && line.Pumped {

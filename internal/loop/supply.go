@@ -52,7 +52,10 @@ func (g *stage) topUp() {
 		}
 		volume := g.number(holds, "V")
 		from = g.add(t, spot{name: "store", floor: func([]float64) float64 { return 0 }, rim: func([]float64) float64 { return 2 },
-			volume: func(h float64, x []float64) float64 { return math.Max(volume(x), 1e-6) * h }})
+			volume: func(x []float64) func(h float64) float64 {
+				whole := math.Max(volume(x), 1e-6)
+				return func(h float64) float64 { return whole * h }
+			}})
 	}
 	law := func(stuck bool) func(x []float64) network.Law {
 		return func(x []float64) network.Law {

@@ -15,6 +15,13 @@ import (
 func Survey(s *system.System, t *tables.Tables, l *working.Ledger) { survey(s, t, l) }
 
 func survey(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
+	v, runs := running(s, t, l)
+	v.happens(runs)
+	return v
+}
+
+// running enters what holds while the pump runs, in every state.
+func running(s *system.System, t *tables.Tables, l *working.Ledger) (*surveyor, []*run) {
 	v := &surveyor{System: s, t: t, l: l, nu: map[string]*working.Node{}}
 	v.water()
 	v.profiles()
@@ -39,8 +46,7 @@ func survey(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
 	v.bends(runs)
 	v.lines(runs)
 	v.lifts(runs)
-	v.happens(runs)
-	return v
+	return v, runs
 }
 
 type surveyor struct {

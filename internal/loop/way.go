@@ -53,12 +53,11 @@ func (b *bench) way(s *shape, l *system.Line) way {
 		drowned: func(q float64, x []float64) float64 { return loss(q, x, -1) },
 		free: func(q float64, x []float64) float64 {
 			z := leaves(q, x) + loss(q, x, -1)
-			var buffer [8]float64
 			for _, c := range edges {
 				head, half := c.over(q, x[c.at[1]]-2*x[c.at[2]])
 				h := x[c.at[0]] + head + x[c.at[3]]*half + loss(q, x, c.before)
 				if c.screen.loss != nil {
-					h += c.screen.loss(q, pick(x, c.at[4:], buffer[:]))
+					h += c.screen.loss(q, pick(x, c.at[4:], nil))
 				}
 				z = math.Max(z, h)
 			}

@@ -133,7 +133,8 @@ func (c *curve) slopes() {
 	}
 }
 
-// at is the flow at a head and its slope; none under the head of the first point, along the last slope beyond the last.
+// at is the flow at a head and its slope; none under the head of the first point, along the last slope beyond the last, and never more than
+// the greatest.
 func (c *curve) at(h float64) (q, slope float64) {
 	n := len(c.h)
 	switch {
