@@ -34,12 +34,19 @@ func (r *run) settle(reference *balanced) *balanced {
 			in = append(in, working.In("z", reference.z(i)))
 		}
 	}
+	var found []float64 // where it stood when it was last worked: worked again, it is near there
 	b.node = working.Solution("balance of the whole loop", quantity.Flow, "what flows in less what flows out of each vessel is zero", steady, func(x []float64) []working.Part {
 		net, z := y.build(x[:n]), y.from(x[:n])
 		if reference != nil {
 			copy(z, x[n:])
+		} else if found != nil {
+			z = found
 		}
-		return b.parts(net, net.Steady(z))
+		s := net.Steady(z)
+		if s.Found {
+			found = s.Z
+		}
+		return b.parts(net, s)
 	}, in...)
 	return b
 }

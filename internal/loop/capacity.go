@@ -21,18 +21,37 @@ func (v *surveyor) greatestFlows() {
 			continue
 		}
 		var in []working.Input
-		for _, w := range working.Waters {
-			q := v.l.Find(working.Address{Subject: line.ID, Name: "flow", Case: working.RunClean, Water: w})
-			in = append(in, working.In("Q", q))
+		find := func(line *system.Line, w string) *working.Node {
+			return v.l.Find(working.Address{Subject: line.ID, Name: "flow", Case: working.RunClean, Water: w})
 		}
-		for _, asked := range []system.Number{v.WorkingFlow.Least, v.WorkingFlow.Most} {
-			if asked.Given() {
-				in = append(in, working.In("Qasked", working.File("flow asked", asked)))
+		for _, w := range working.Waters {
+			in = append(in, working.In("Q", find(line, w)))
+		}
+		asked := len(in)
+		for _, n := range []system.Number{v.WorkingFlow.Least, v.WorkingFlow.Most} {
+			if n.Given() {
+				in = append(in, working.In("Qasked", working.File("flow asked", n)))
+			}
+		}
+		all := len(in)
+		for _, pumped := range v.Lines {
+			if pumped.Pumped && runs(pumped) {
+				in = append(in, working.In("Qpump", find(pumped, "usual")))
 			}
 		}
 		v.work(working.Address{Subject: line.ID, Name: "greatest_flow", Case: working.Always}, line.Pointer, func(x []float64) (float64, string) {
-			q := 0.0
-			for _, one := range x {
+			q, pumps := 0.0, 0.0
+			for _, one := range x[all:] {
+				pumps += one
+			}
+			part := 1.0 // of all that is asked
+			if pumps > 0 {
+				part = math.Min(1, x[1]/pumps)
+			}
+			for i, one := range x[:all] {
+				if i >= asked {
+					one *= part
+				}
 				q = math.Max(q, one)
 			}
 			return q, ""
@@ -63,6 +82,11 @@ func (r *run) capacities() {
 
 func (r *run) capacity(line *system.Line, below, limit *working.Node) {
 	g := r.gravity.gravity(line, below)
+	if line.Pieces[0].BellSiphon != nil { // what it carries when it runs full
+		full := *r.gravity
+		full.primed, full.siphoning = true, true
+		g = full.gravity(line, below)
+	}
 	k := g.shape.take(
 		working.In("zmax", limit),
 		working.In("D", r.gravity.bore(line.Pieces[0])))

@@ -46,7 +46,7 @@ var waterQuantities = []working.Definition{
 	{Name: "freeboard", Title: "room between the water and the rim", Symbol: "f", Kind: quantity.Length, Of: "each vessel",
 		Formula: "rim - z", Source: geometry, Sure: "derived"},
 	{Name: "greatest_flow", Title: "greatest flow that it is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: "each gravity line in which water runs",
-		Formula: "the greater of the flow asked and the flow the pump gives, all clean", Source: judgement, Sure: judgement},
+		Formula: "the greater of its part of the flow asked and the flow that the pump gives it, all clean", Source: judgement, Sure: judgement},
 	{Name: "capacity", Title: "flow it can carry", Symbol: "Qc", Kind: quantity.Flow, Of: "each gravity line in which water runs",
 		Formula: "flow at which the water above stands 50 mm under its spill, in a launder at most at its weir's crest, valves as set", Source: culvert, Sure: "published"},
 	{Name: "flow_reserve", Title: "reserve over the greatest flow", Symbol: "r", Kind: quantity.Number, Of: "each gravity line in which water runs",

@@ -34,8 +34,8 @@ func (b *bench) controls(l *system.Line, elements []element) []control {
 	for i, p := range l.Pieces {
 		c := control{piece: p, before: ahead(elements, p)}
 		switch {
-		case p.BellSiphon != nil && b.siphoning: // it draws down to the foot of its bell
-			c.height, c.over = linear("foot of the bell", l.From.Vessel.Above(p.BellSiphon.FootAt)), noHead
+		case p.BellSiphon != nil && b.siphoning: // it draws
+			continue
 		case p.Kind == "standpipe" || p.BellSiphon != nil || i == 0 && p.Intake != nil && p.Intake.Facing.Is("up"):
 			c.height, c.over = linear("rim of the standpipe", p.From), rimHead
 		case i > 0 && l.From.Vessel != nil && lets(p) && !b.capped:

@@ -187,11 +187,13 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 		}
 	case OpenJoint:
 		if fish {
-			name := "tank_kept"
-			if t.sc.fault == t.sc.subject+" open"+capsVents {
-				name = "tank_kept_capped"
+			capped := t.sc.fault == t.sc.subject+" open"+capsVents
+			if !capped {
+				of("tank_kept", kept, quantity.Fraction)
 			}
-			of(name, kept, quantity.Fraction)
+			if capped || !vented(g.Line(t.sc.subject)) {
+				of("tank_kept_capped", kept, quantity.Fraction)
+			}
 		}
 	case DrainLeftOpen:
 		if fish {

@@ -114,6 +114,9 @@ func (r *run) fills(p *system.Piece, z float64) string {
 	from, _ := p.From.Value()
 	to, _ := p.To.Value()
 	d, _ := r.boreOf(p).Value()
+	if p.Line.Pieces[0].BellSiphon != nil { // it runs full, by turns
+		return drowned
+	}
 	switch p.Kind {
 	case "rise":
 		return riser

@@ -137,8 +137,9 @@ func (r *run) head(line *system.Line, pump *system.Pump, q *working.Node) {
 }
 
 // drowning is the level that a pump's line ends under; nil where it ends in the
-// air. That level depends in turn on the flow, if only by millimetres: it is taken
-// at the flow that the pump would give with the end free, which is the greater.
+// air. It depends in turn on the flow: the balance of the whole loop has both.
+// Where that is not known, it is taken at the flow that the pump would give with
+// the end free, which is the greater.
 func (r *run) drowning(line *system.Line) *working.Node {
 	if r.runCase == freeEnd || line.To.Vessel == nil || len(line.Pieces) == 0 {
 		return nil
@@ -146,6 +147,13 @@ func (r *run) drowning(line *system.Line) *working.Node {
 	at, known := mouth(line).Value()
 	if edge, given := rim(line.To.Vessel).Value(); known && given && at.X >= edge.X {
 		return nil
+	}
+	if z := r.balance.level(line.To.Vessel); known {
+		if over, ok := z.Value(); ok && at.X < over.X {
+			return z
+		} else if ok {
+			return nil
+		}
 	}
 	if r.aside == nil {
 		alone := *r.surveyor

@@ -25,7 +25,7 @@ func (r *run) stage() *stage {
 		switch {
 		case line.Duty == "waste" || line.Duty == "empty" || line.Duty == "draw-down" || line.Duty == "flush":
 			g.open(line)
-		case flows(line):
+		case flows(line) && !g.yes(line.Pointer+"/buried"): // a pipe in the ground is not knocked
 			g.comeOpen(line)
 		}
 		if runs(line) && line.Pumped {

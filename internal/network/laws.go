@@ -9,12 +9,12 @@ type Constant float64
 func (c Constant) Flow(float64, float64) (q, byUp, byDown float64) { return float64(c), 0, 0 }
 
 // Func is a law given as a plain function of the two levels; its slopes are taken
-// over a hundredth of a millimetre.
+// over a tenth of a micrometre.
 type Func func(up, down float64) float64
 
 // Flow implements Law.
 func (f Func) Flow(up, down float64) (q, byUp, byDown float64) {
-	const h = 1e-5
+	const h = 1e-7
 	q = f(up, down)
 	if !math.IsInf(up, 0) {
 		byUp = math.Max(0, (f(up+h, down)-q)/h)

@@ -73,6 +73,7 @@ type Network struct {
 	Links    []*Link
 	Triggers []*Trigger
 	Tees     []*Tee
+	Allowed  float64 // m: how far the two methods of a step in time may differ; 0.3 mm where it is zero
 }
 
 // Node adds a node and gives its index.

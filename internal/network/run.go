@@ -28,7 +28,7 @@ type Trip struct {
 var gamma = 1 - math.Sqrt2/2
 
 const (
-	stepError   = 1e-4 // m: how far the two methods of a step may differ, at a node
+	stepError   = 3e-4 // m: how far the two methods of a step may differ, at a node
 	stillFlow   = 2e-9 // m3/s
 	mostRunning = 4000 // steps
 )
@@ -44,14 +44,17 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 	n.trips(now, 0, &r)
 	r.note(n, 0, now)
 	held, left := n.Held(now), 0.0
-	t, h := 0.0, math.Min(1, horizon)
+	t, h, allowed := 0.0, math.Min(1, horizon), stepError
+	if n.Allowed > 0 {
+		allowed = n.Allowed
+	}
 	for range mostRunning {
 		if t >= horizon {
 			break
 		}
 		h = math.Min(h, horizon-t)
 		next, through, err, ok := n.step(s, now, h)
-		if !ok || err > 4*stepError && h > 1e-3 {
+		if !ok || err > 4*allowed && h > 1e-3 {
 			if h /= 4; h < 1e-6 {
 				r.Reason = "no levels were found at which the flows balance"
 				break
@@ -89,7 +92,7 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 			r.Still = true
 			break
 		}
-		h = taken * math.Min(4, math.Max(0.3, 0.9*math.Sqrt(stepError/math.Max(err, 1e-12))))
+		h = taken * math.Min(4, math.Max(0.3, 0.9*math.Sqrt(allowed/math.Max(err, 1e-12))))
 	}
 	if t < horizon && !r.Still && r.Reason == "" {
 		r.Reason = "it takes more steps than are followed"

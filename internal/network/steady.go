@@ -35,7 +35,7 @@ func (n *Network) Steady(z []float64) Steady {
 	base := make([]float64, len(n.Nodes))
 	before := make([]float64, len(n.Nodes))
 	moved := n.settleTees(out.Z)
-	h := lastStep // it may stand near enough to be found at once
+	h, near := lastStep, true // it may stand near enough to be found at once
 	for range mostSteps {
 		for i, node := range n.Nodes {
 			base[i] = node.volume(out.Z[i])
@@ -43,12 +43,16 @@ func (n *Network) Steady(z []float64) Steady {
 		copy(before, out.Z)
 		if !s.solve(out.Z, base, h) {
 			copy(out.Z, before)
-			if h = math.Min(h/8, firstStep); h < 1e-6 {
+			if h /= 8; near {
+				h, near = firstStep, false
+			}
+			if h < 1e-6 {
 				out.Reason = "no levels were found at which the flows balance"
 				return out.finish(n, s)
 			}
 			continue
 		}
+		near = false
 		moved = n.settleTees(out.Z)
 		if name, tripped := n.trip(out.Z); tripped {
 			out.Tripped = append(out.Tripped, name)

@@ -6,12 +6,19 @@ import "math"
 //
 //	V(z) - base - h * net(z) = 0
 //
-// for every node, by damped Newton steps.
+// for every node, by damped Newton steps, and node by node where those stall.
+//
+// What is wrong with all balances together, as a sum without signs, falls on both
+// ways: water that a node gives up is missed nowhere, for it comes to its
+// neighbours. So there is no place in which the search gets stuck.
+//
+// Source: Rheinboldt 1970, On M-functions and their application to nonlinear Gauss-Seidel iterations and to network flows, J. Math. Anal. Appl. 32.
 type stepper struct {
 	n              *Network
 	r, try, dz     []float64
 	net, scratch   []float64
 	jac            [][]float64
+	at             [][]*Link // the links at each node
 	newtonsAllowed int
 }
 
@@ -25,23 +32,29 @@ func newStepper(n *Network) *stepper {
 	for i := range s.jac {
 		s.jac[i] = make([]float64, k)
 	}
+	s.at = make([][]*Link, k)
+	for _, l := range n.Links {
+		for _, end := range []int{l.From, l.To} {
+			if end != Outside {
+				s.at[end] = append(s.at[end], l)
+			}
+		}
+	}
 	return s
 }
 
-// residual fills r with what is wrong in the balance of each node, m3/s, and gives the greatest of them.
+// residual fills r with what is wrong in the balance of each node, m3/s, and gives all of that together, without signs.
 func (s *stepper) residual(z, base []float64, h float64, r []float64) float64 {
 	s.n.net(z, r)
-	worst := 0.0
+	wrong := 0.0
 	for i, node := range s.n.Nodes {
 		if node.Fixed {
 			continue
 		}
 		r[i] = (node.volume(z[i])-base[i])/h - r[i]
-		if a := math.Abs(r[i]); a > worst || math.IsNaN(a) {
-			worst = a
-		}
+		wrong += math.Abs(r[i])
 	}
-	return worst
+	return wrong
 }
 
 // jacobian fills jac with the slopes of the residual.
@@ -81,47 +94,125 @@ const (
 
 // solve moves z to the end of a step; false when it does not come to rest.
 func (s *stepper) solve(z, base []float64, h float64) bool {
-	worst := s.residual(z, base, h, s.r)
+	wrong := s.residual(z, base, h, s.r)
 	// what rounding leaves of volumes of some cubic metres, spread over the step
 	tolerance := math.Max(flowTolerance, 1e-15*s.n.Held(z)/h)
 	for range s.newtonsAllowed {
-		if worst <= tolerance {
+		if wrong <= tolerance {
 			return true
 		}
-		s.jacobian(z, h)
-		for i := range s.dz {
-			s.dz[i] = -s.r[i]
-		}
-		if !eliminate(s.jac, s.dz) {
-			return false
-		}
-		far := 0.0
-		for _, d := range s.dz {
-			far = math.Max(far, math.Abs(d))
-		}
-		if math.IsNaN(far) {
-			return false
-		}
-		damp := math.Min(1, longestMove/math.Max(far, 1e-300))
-		better := false
-		for range 12 {
-			for i := range z {
-				s.try[i] = z[i] + damp*s.dz[i]
-			}
-			now := s.residual(s.try, base, h, s.scratch)
-			if now < worst {
-				copy(z, s.try)
-				s.r, s.scratch = s.scratch, s.r
-				worst, better = now, true
+		now, ok := s.newton(z, base, h, wrong)
+		if !ok {
+			if now = s.sweep(z, base, h, tolerance); !(now < wrong) {
+				wrong = now
 				break
 			}
-			damp /= 2
 		}
-		if !better {
-			return worst <= math.Max(flowAccepted*math.Min(1, 1/h), 10*tolerance) || worst*h < 1e-12
+		wrong = now
+	}
+	return wrong <= math.Max(flowAccepted*math.Min(1, 1/h), 10*tolerance) || wrong*h < 1e-12
+}
+
+// newton moves z by one step, shortened until it pays; false when it does not, or hardly.
+func (s *stepper) newton(z, base []float64, h, wrong float64) (now float64, ok bool) {
+	s.jacobian(z, h)
+	for i := range s.dz {
+		s.dz[i] = -s.r[i]
+	}
+	if !eliminate(s.jac, s.dz) {
+		return wrong, false
+	}
+	far := 0.0
+	for _, d := range s.dz {
+		far = math.Max(far, math.Abs(d))
+	}
+	if math.IsNaN(far) {
+		return wrong, false
+	}
+	damp := math.Min(1, longestMove/math.Max(far, 1e-300))
+	for range 10 {
+		for i := range z {
+			s.try[i] = z[i] + damp*s.dz[i]
+		}
+		if now = s.residual(s.try, base, h, s.scratch); now < (1-0.1*damp)*wrong {
+			copy(z, s.try)
+			s.r, s.scratch = s.scratch, s.r
+			return now, true
+		}
+		damp /= 2
+	}
+	return wrong, false
+}
+
+// sweep brings each node into balance by itself, its neighbours standing still: there and back.
+func (s *stepper) sweep(z, base []float64, h, tolerance float64) float64 {
+	k := len(z)
+	for i := range 2 * k {
+		if i >= k {
+			i = 2*k - 1 - i
+		}
+		if !s.n.Nodes[i].Fixed {
+			z[i] = s.balance(i, z, base[i], h, tolerance/float64(k))
 		}
 	}
-	return worst <= flowAccepted*math.Min(1, 1/h)
+	return s.residual(z, base, h, s.r)
+}
+
+// balance is the level at which one node is in balance: what is wrong rises with
+// the level, so it is found between two levels, by false position.
+func (s *stepper) balance(i int, z []float64, base, h, tolerance float64) float64 {
+	was := z[i]
+	wrong := func(x float64) float64 {
+		z[i] = x
+		in := 0.0
+		for _, l := range s.at[i] {
+			q, _, _ := l.flow(z)
+			if l.To == i {
+				in += q
+			}
+			if l.From == i {
+				in -= q
+			}
+		}
+		return (s.n.Nodes[i].volume(x)-base)/h - in
+	}
+	defer func() { z[i] = was }()
+	a, fa := was, wrong(was)
+	if !(math.Abs(fa) > tolerance) {
+		return was
+	}
+	b, fb := a, fa
+	for step := 1e-4; fa > 0 == (fb > 0); step *= 4 {
+		if a, fa = b, fb; step > 1e3 {
+			return was
+		}
+		b = a - math.Copysign(step, fa)
+		if fb = wrong(b); math.IsNaN(fb) {
+			return was
+		}
+	}
+	for side := 0; math.Abs(b-a) > 1e-14*(1+math.Abs(a)); {
+		x := (fa*b - fb*a) / (fa - fb)
+		if !(math.Min(a, b) < x && x < math.Max(a, b)) {
+			x = (a + b) / 2
+		}
+		f := wrong(x)
+		switch {
+		case !(math.Abs(f) > tolerance):
+			return x
+		case f > 0 == (fa > 0):
+			if a, fa = x, f; side == 1 {
+				fb /= 2
+			}
+			side = 1
+		default:
+			if b, fb = x, f; side == 2 {
+				fa /= 2
+			}
+			side = 2
+		}
+	}
+	return b
 }
 
 // eliminate solves a x = b in place, b becoming x; false where a has no inverse.

@@ -20,6 +20,7 @@ func (p *plan) until(measure func(z []float64) float64) (at float64, z []float64
 		}
 		return measure(z)
 	}, func() { reached = true })
+	p.Allowed = 1e-4 // books work these out in closed form
 	r = p.Run(p.z, 1e6)
 	at, ok := r.Tripped("reached")
 	if !ok {

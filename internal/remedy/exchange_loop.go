@@ -26,7 +26,6 @@ func init() {
 		"larger_holes":         largerHoles,
 		"higher_wall_hole":     higherWallHole,
 		"cap_drains":           capDrains,
-		"lock":                 lock,
 		"lower_crest":          lowerCrest,
 		"fill_behind_valve":    fillBehindValve,
 		"narrower_siphon":      siphonOf(narrowerBore),
@@ -299,22 +298,6 @@ func capDrains(r *review.Review, f *review.Finding, _ string) []proposal {
 		}
 	}
 	return out
-}
-
-// lock locks a valve as it stands.
-func lock(r *review.Review, f *review.Finding, _ string) []proposal {
-	p := piece(r, f)
-	if p == nil || p.Valve == nil {
-		return nil
-	}
-	as := "open"
-	if open, given := p.Valve.Open.SI(); given && open <= 0 {
-		as = "shut"
-	}
-	return []proposal{{
-		text:  "lock the valve " + as + " and label it: take its handle off, or put a pin through it",
-		edits: []system.Edit{with(r, p, "locked", as)},
-	}}
 }
 
 // lowerCrest lowers the place at which a line goes over a rim.

@@ -69,8 +69,6 @@ func TestSwapsOfTheLoopLeaveAFileThatCanBeRead(t *testing.T) {
 		{swap: "siphon_break", subject: "tank", f: limited(0.5, 0, 0.1), pointer: "/lines/riser/pieces/13/siphon_break/count", want: "2"},
 		{swap: "larger_holes", subject: "riser/15", on: "riser", f: limited(0.006, 0, 0.004), edit: []system.Edit{fall}, pointer: "/lines/riser/pieces/15/siphon_break/bore", want: "8 mm"},
 		{swap: "cap_drains", subject: "settler", f: limited(0.5, 0, 0), edit: []system.Edit{uncapped}, pointer: "/lines/settler-waste/pieces/9/outlet/cap", want: "threaded"},
-		{swap: "lock", subject: "settler-waste/4", on: "settler-waste", f: limited(0, 0.1, 1), pointer: "/lines/settler-waste/pieces/4/valve/locked", want: "shut"},
-		{swap: "lock", subject: "riser/4", on: "riser", f: limited(0, 0.1, 1), pointer: "/lines/riser/pieces/4/valve/locked", want: "open"},
 		{swap: "fill_behind_valve", subject: "draw-down", f: limited(0, 0, 0), pointer: "/lines/draw-down/primed_by", want: "filling"},
 		{swap: "second_float", subject: "sump", f: limited(0, 0, 0), pointer: "/top_up/second_stop", want: "float"},
 		{swap: "lead_to_garden", subject: "sump-overflow", f: limited(0, 0, 0), pointer: "/lines/sump-overflow/leads_to", want: "garden"},

@@ -21,7 +21,7 @@
 #   example:
 #     - {at: /vessels/sump/form/box/length, value: 500 mm}
 #     - {at: /vessels/sump/form/box/length_top, value: 510 mm}
-#     - {at: /vessels/sump/water/running, value: 135 mm}
+#     - {at: /vessels/sump/water/running, value: 145 mm}
 package book.loop.covered_at_start_well
 
 import data.vocab

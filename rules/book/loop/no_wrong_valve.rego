@@ -6,8 +6,8 @@
 #   one who cleaned and was called away. Each valve is put the other way, open if it is shut and
 #   shut if it is open, and the water followed. A drain with a cap behind its valve stays dry. A
 #   shut valve in the way down fills the vessel above it, and there what is judged by one_blocked
-#   saves it. A valve that is locked and labelled needs two mistakes. Put a cap on the end, lock the
-#   valve, or lead its water to where it does no harm.
+#   saves it. Put a cap on the end, or lead the water to where it does no harm. A lock and a label
+#   make the mistake rarer, and are not counted here.
 # custom:
 #   strength: shall
 #   cases: [wrong_valve]
@@ -23,9 +23,11 @@
 #   shows: [time_to_spill]
 #   remedies:
 #     - {replace: cap_the_end}
-#     - {replace: lock}
 #     - {replace: emergency_overflow}
 #   example:
+#     - {at: /lines/settler-waste/leads_to, value: container}
+#     - {at: /lines/settler-waste/container, value: 9 L}
+#     - {at: /lines/settler-waste/pieces/4, value: {valve: {kind: gate, bore: 42.9 mm, open: 0 %, reached: dry-handed}}}
 #     - {at: /lines/settler-waste/pieces/9/outlet, value: {at: 150 mm, facing: level}}
 package book.loop.no_wrong_valve
 

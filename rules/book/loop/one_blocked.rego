@@ -31,7 +31,7 @@
 #     - {solve: "/vessels/{subject}/form/{form}/height", to: 10 mm}
 #     - {replace: less_water_to_arrive}
 #   example:
-#     - {at: /lines/settler-overflow/duty, value: waste}
+#     - {at: /vessels/raft/form/box/height, value: 470 mm}
 package book.loop.one_blocked
 
 import data.vocab

@@ -22,7 +22,8 @@
 #     - {solve: "/vessels/{subject}/water/running", to: 5 mm}
 #     - {replace: larger_sump}
 #   example:
-#     - {at: /vessels/sump/water/running, value: 240 mm}
+#     - {at: /vessels/sump/form/box/length, value: 850 mm}
+#     - {at: /vessels/sump/form/box/length_top, value: 860 mm}
 package book.loop.takes_draw_down
 
 import data.vocab

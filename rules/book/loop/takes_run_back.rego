@@ -26,7 +26,8 @@
 #     - {replace: larger_sump}
 #     - {solve: "/vessels/{subject}/form/{form}/height", to: 10 mm}
 #   example:
-#     - {at: /vessels/sump/water/running, value: 340 mm}
+#     - {at: /vessels/sump/form/box/length, value: 440 mm}
+#     - {at: /vessels/sump/form/box/length_top, value: 450 mm}
 package book.loop.takes_run_back
 
 import data.vocab

@@ -21,7 +21,8 @@
 #     - {replace: larger_sump}
 #     - {solve: "/vessels/{subject}/form/{form}/height", to: 10 mm}
 #   example:
-#     - {at: /vessels/sump/water/running, value: 300 mm}
+#     - {at: /vessels/sump/form/box/length, value: 660 mm}
+#     - {at: /vessels/sump/form/box/length_top, value: 670 mm}
 package book.loop.takes_run_back_easily
 
 import data.vocab

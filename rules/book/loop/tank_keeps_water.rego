@@ -29,6 +29,7 @@
 #     - {replace: siphon_break}
 #     - {replace: cap_drains}
 #   example:
+#     - {at: /vessels/tank/form/cylinder/inside_top, value: 1440 mm}
 #     - {at: /lines/solids-run/pieces/2, value: {tee: {way: turn, third: cap, cap: threaded}}}
 package book.loop.tank_keeps_water
 

@@ -26,7 +26,8 @@
 #     - {solve: "/top_up/store", to: 5 L}
 #     - {solve: "/vessels/{subject}/water/running", to: 5 mm}
 #   example:
-#     - {at: /site/unattended, value: 400 h}
+#     - {at: /vessels/sump/name, value: main sump}
+#     - {at: /site/unattended, value: 230 h}
 package book.loop.unattended_water
 
 import data.vocab
