@@ -16,6 +16,22 @@ type circle struct {
 	pump  int // index of its link
 }
 
+// weir is a level crest at a height, drowned after Villemonte, the last millimetre of fall in a straight line.
+func weir(c, sill float64) Func {
+	const even = 0.001
+	passed := func(h, back float64) float64 { return c * math.Pow(h, 1.5) * math.Pow(1-math.Pow(back/h, 1.5), 0.385) }
+	return func(up, down float64) float64 {
+		h, back := up-sill, math.Max(0, down-sill)
+		switch {
+		case h <= back:
+			return 0
+		case h-back < even && back > 0:
+			return passed(back+even, back) * (h - back) / even
+		}
+		return passed(h, back)
+	}
+}
+
 func someCircle(r *rand.Rand) circle {
 	c := circle{Network: &Network{}}
 	tanks := 2 + r.IntN(4)
@@ -32,14 +48,7 @@ func someCircle(r *rand.Rand) circle {
 		case 0:
 			c.Join("orifice", i, i+1, orifice(somewhere(r, 3e-4, 3e-3), sill[i]))
 		case 1:
-			width := between(r, 0.05, 0.6)
-			c.Join("weir", i, i+1, Func(func(up, down float64) float64 {
-				h, back := math.Max(0, up-sill[i]), math.Max(0, down-sill[i])
-				if h <= back {
-					return 0
-				}
-				return 1.8 * width * math.Pow(h, 1.5) * math.Pow(1-math.Pow(back/h, 1.5), 0.385)
-			}))
+			c.Join("weir", i, i+1, weir(1.8*between(r, 0.05, 0.6), sill[i]))
 		case 2:
 			c.Join("line", i, i+1, d.line())
 		case 3: // one line comes to a tee and two go on

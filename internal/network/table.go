@@ -50,9 +50,9 @@ type curve struct {
 const (
 	leastTabled = 1e-7 // m3/s
 	mostTabled  = 2e-2
-	aDecade     = 12   // points
+	aDecade     = 12   // points to begin with
 	offTabled   = 3e-4 // of the flow, in the middle of a piece
-	mostRefined = 8    // times
+	mostRefined = 9    // times
 	jump        = 1e-9 // m, over which a flow rises that asks for nothing
 )
 
@@ -82,33 +82,44 @@ func newCurve(need func(q float64) float64) *curve {
 	}
 	c.open = len(c.h) == 0 && math.IsInf(need(0), -1)
 	c.slopes()
+	rough := make([]bool, len(c.h)) // the piece before this point has still to be looked at
+	for i := range rough {
+		rough[i] = i > 0 && c.q[i-1] > 0
+	}
 	for range mostRefined {
-		if !c.refine(need) {
+		if rough = c.refine(need, rough); rough == nil {
 			break
 		}
 	}
 	return c
 }
 
-// refine puts a point into the middle of every piece whose cubic is off there: at
-// the end of laminar flow, and where a mouth drowns. False when there was none.
-func (c *curve) refine(need func(q float64) float64) bool {
+// refine puts a point into the middle of every rough piece whose cubic is off
+// there: at the end of laminar flow, and where a mouth drowns. It says which pieces
+// are rough then; none when all are good.
+func (c *curve) refine(need func(q float64) float64, rough []bool) []bool {
 	var h, q []float64
+	var left []bool
+	more := false
 	for i := range c.h {
-		if i > 0 && c.q[i-1] > 0 {
+		split := false
+		if rough[i] {
 			mid := math.Sqrt(c.q[i-1] * c.q[i])
 			at := need(mid)
 			got, _ := c.at(at)
 			if at > c.h[i-1]+1e-12 && at < c.h[i]-1e-12 && math.Abs(got-mid) > offTabled*mid {
-				h, q = append(h, at), append(q, mid)
+				h, q, left = append(h, at), append(q, mid), append(left, true)
+				split, more = true, true
 			}
 		}
-		h, q = append(h, c.h[i]), append(q, c.q[i])
+		h, q, left = append(h, c.h[i]), append(q, c.q[i]), append(left, split)
 	}
-	more := len(h) > len(c.h)
+	if !more {
+		return nil
+	}
 	c.h, c.q = h, q
 	c.slopes()
-	return more
+	return left
 }
 
 // slopes gives each point the slope at which the cubics stay monotone.

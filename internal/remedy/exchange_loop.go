@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
@@ -25,7 +26,7 @@ func init() {
 		"siphon_break":         siphonBreak,
 		"larger_holes":         largerHoles,
 		"higher_wall_hole":     higherWallHole,
-		"cap_drains":           capDrains,
+		"higher_drain":         higherDrain,
 		"lower_crest":          lowerCrest,
 		"fill_behind_valve":    fillBehindValve,
 		"narrower_siphon":      siphonOf(narrowerBore),
@@ -271,33 +272,56 @@ func largerHoles(r *review.Review, f *review.Finding, _ string) []proposal {
 }
 
 // higherWallHole raises the hole by which the lines out of a tank enter the vessel
-// below it: the lowest joint outside mostly stands before it.
+// below it, before which the lowest joint outside mostly stands, and with it an end that looks up.
 func higherWallHole(r *review.Review, f *review.Finding, _ string) []proposal {
 	var out []proposal
 	for _, line := range linesOf(r, f, byGravity) {
+		end := line.Pieces[len(line.Pieces)-1].Outlet
 		for _, p := range line.Pieces {
-			if p.Through != nil && p.Through.WallOf.Given() && p.Through.Vessel == line.To.Vessel {
-				out = append(out, solveAt(r, f, p.Through.At.Pointer(), "5 mm")...)
+			if p.Through == nil || !p.Through.WallOf.Given() || p.Through.Vessel != line.To.Vessel {
+				continue
+			}
+			for _, one := range solveAt(r, f, p.Through.At.Pointer(), "5 mm") {
+				out = append(out, one, withEnd(one, p.Through.At, end))
 			}
 		}
 	}
 	return out
 }
 
-// capDrains closes the open ends of the drains of a vessel.
-func capDrains(r *review.Review, f *review.Finding, _ string) []proposal {
+// higherDrain raises the holes in the wall by which a tank can be emptied; what stays below them is bailed out.
+func higherDrain(r *review.Review, f *review.Finding, _ string) []proposal {
 	v := r.System.Vessel(f.Subject)
 	if v == nil {
 		return nil
 	}
 	var out []proposal
 	for _, line := range r.System.LinesFrom(v) {
+		first := line.Pieces[0]
+		if line.Duty != "waste" && line.Duty != "empty" || first.Through == nil || !first.Through.WallOf.Given() {
+			continue
+		}
 		end := line.Pieces[len(line.Pieces)-1].Outlet
-		if (line.Duty == "waste" || line.Duty == "empty") && end != nil && !end.Cap.Given() {
-			out = append(out, capTheEnd(r, about(f, line, f.At), "")...)
+		for _, one := range solveAt(r, f, first.Through.At.Pointer(), "5 mm") {
+			out = append(out, withEnd(one, first.Through.At, end))
 		}
 	}
 	return out
+}
+
+// withEnd lets the open end of a line come up with the hole that a proposal moves.
+func withEnd(p proposal, hole system.Number, end *system.Outlet) proposal {
+	text, ok := p.edits[0].Value.(string)
+	at, err := quantity.Parse(quantity.Length, text)
+	if !ok || err != nil || end == nil || !end.At.Given() {
+		return p
+	}
+	was, _ := hole.SI()
+	top, _ := end.At.SI()
+	return proposal{
+		text:  p.text + "; the open end of the line comes up with it",
+		edits: append(slices.Clone(p.edits), system.Edit{Op: system.Set, Pointer: end.At.Pointer(), Value: mm(top + at.SI - was)}),
+	}
 }
 
 // lowerCrest lowers the place at which a line goes over a rim.

@@ -29,7 +29,7 @@
 #     - {at: /lines/bed-return/pipe, value: thin}
 #     - {at: /lines/bed-return/pieces/1/through/bulkhead, value: {hole: 44.45 mm}}
 #     - {at: /lines/bed-return/pieces/5/through/seal, value: {hole: 44.45 mm, outside: 33.4 mm}}
-#     - {at: /vessels/raft/form/box/height, value: 520 mm}
+#     - {at: /vessels/raft/form/box/height, value: 535 mm}
 #     - {at: /lines/raft-overflow, value: {duty: overflow, from: raft, to: sump, pipe: clear-50, joints: cemented, pieces: [{through: {wall_of: raft, at: 470 mm, round: 180 deg, seal: {hole: 76.2 mm, outside: 60.3 mm, lip: 95 mm}}}, {across: {length: 150 mm, clipped: true}}, {bend: 90 deg}, {fall: fit}, {outlet: {at: 430 mm, facing: down}}]}}
 package book.loop.drop_held
 

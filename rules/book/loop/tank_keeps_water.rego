@@ -9,7 +9,7 @@
 #   twice what they were, and they live on air until somebody comes. An outlet through the wall high
 #   up, with a riser inside that reaches to the floor and is open to the air at its top, takes the
 #   waste from the floor and keeps the water. A drain in the floor of the tank cleans better and can
-#   empty it: give it a standpipe outside, and a cap behind its valve.
+#   empty it: give it a standpipe outside that stands as high as the water that has to stay.
 # custom:
 #   strength: shall
 #   cases: [stopped, open_joint, drain_left_open]
@@ -27,10 +27,10 @@
 #     - {replace: open_riser}
 #     - {replace: return_over_water}
 #     - {replace: siphon_break}
-#     - {replace: cap_drains}
+#     - {replace: higher_drain}
 #   example:
-#     - {at: /vessels/tank/form/cylinder/inside_top, value: 1440 mm}
-#     - {at: /lines/solids-run/pieces/2, value: {tee: {way: turn, third: cap, cap: threaded}}}
+#     - {at: /vessels/tank/form/cylinder/inside_top, value: 1365 mm}
+#     - {at: /lines/tank-drain, value: {duty: empty, from: tank, to: outside, leads_to: garden, pipe: waste-40, joints: cemented, pieces: [{through: {wall_of: tank, at: 150 mm, round: 180 deg, seal: {hole: 63.5 mm, outside: 48.3 mm, lip: 83 mm}}}, {across: {length: 150 mm, clipped: true}}, {valve: {kind: ball, bore: 42.9 mm, open: 0 %, reached: dry-handed}}, {across: 80 mm}, {outlet: {at: 550 mm, facing: level, cap: threaded}}]}}
 package book.loop.tank_keeps_water
 
 import data.vocab

@@ -21,7 +21,7 @@
 #     - {replace: return_over_water}
 #     - {replace: higher_wall_hole}
 #   example:
-#     - {at: /vessels/tank/form/cylinder/inside_top, value: 1440 mm}
+#     - {at: /vessels/tank/form/cylinder/inside_top, value: 1425 mm}
 package book.loop.tank_keeps_water_capped
 
 import data.vocab
