@@ -45,7 +45,7 @@ func (b *bench) controls(l *system.Line, elements []element) []control {
 		case levelEnd(l):
 			c.height, c.over = b.invert(p, p.From), inletHead
 		default:
-			c.height, c.over = linear("mouth of the line", p.From), noHead
+			c.height, c.over = linear("mouth of the line", p.From), mouthHead
 		}
 		if i == 0 && p.Intake != nil && p.Intake.Guard != nil {
 			c.screen = b.guard(p)
@@ -113,7 +113,12 @@ func rimHead(q, d float64) (head, half float64) {
 	return sure(h, valid), pipeflow.WeirSpread(h, valid)
 }
 
-func noHead(float64, float64) (head, half float64) { return 0, 0 }
+// mouthHead is what stands over a mouth under water that is about to draw air: 10 mm
+// for each m/s in the pipe, by judgement. It hardly ever counts; but without it a mouth
+// would carry all or nothing.
+func mouthHead(q, d float64) (head, half float64) {
+	return 0.010 * sure(pipeflow.Velocity(q, d)), 0
+}
 
 // entryLoss is Ke of a sharp edge.
 //

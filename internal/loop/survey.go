@@ -17,6 +17,7 @@ func Survey(s *system.System, t *tables.Tables, l *working.Ledger) { survey(s, t
 func survey(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
 	v, runs := running(s, t, l)
 	v.happens(runs)
+	v.reached()
 	return v
 }
 

@@ -113,13 +113,20 @@ func (c *curve) refine(need func(q float64) float64, rough []bool) []bool {
 			}
 		}
 		h, q, left = append(h, c.h[i]), append(q, c.q[i]), append(left, split)
+		if k := len(left) - 1; i > 0 && !split && k > 0 && left[k-1] {
+			left[k] = c.q[i-1] > 0 // the slope at the point between them has changed
+		}
 	}
 	if !more {
 		return nil
 	}
 	c.h, c.q = h, q
 	c.slopes()
-	return left
+	rough = make([]bool, len(left))
+	for i := 1; i < len(left); i++ { // a new point turns the cubics beside it too
+		rough[i] = q[i-1] > 0 && (left[i] || left[i-1] || i+1 < len(left) && left[i+1])
+	}
+	return rough
 }
 
 // slopes gives each point the slope at which the cubics stay monotone.

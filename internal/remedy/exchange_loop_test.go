@@ -50,6 +50,7 @@ func TestSwapsOfTheLoopLeaveAFileThatCanBeRead(t *testing.T) {
 	fall := set("/lines/riser/pieces/15", system.Map{{Key: "siphon_break", Value: system.Map{{Key: "count", Value: 1}, {Key: "bore", Value: "4 mm"}}}})
 	capped := set("/lines/solids-run/pieces/2", system.Map{{Key: "tee", Value: system.Map{{Key: "way", Value: "turn"}, {Key: "third", Value: "cap"}, {Key: "cap", Value: "threaded"}}}})
 	tall := set("/vessels/sump/form/box/height", "600 mm")
+	wide := []system.Edit{set("/vessels/sump/form/box/length", "1.1 m"), set("/vessels/sump/form/box/length_top", "1.11 m")}
 	reviews := map[string]*review.Review{}
 	for _, c := range []struct {
 		swap, subject, on string
@@ -59,8 +60,8 @@ func TestSwapsOfTheLoopLeaveAFileThatCanBeRead(t *testing.T) {
 	}{
 		{swap: "lower_outlet", subject: "tank", f: limited(0.05, 0, 0.02), pointer: "/lines/solids-run/pieces/4/through/at", want: "635 mm"},
 		{swap: "lower_outlet", subject: "biofilter", f: limited(0.05, 0, 0.02), pointer: "/lines/filtered-run/pieces/1/through/at", want: "572 mm"},
-		{swap: "larger_sump", subject: "sump", f: limited(0, 1, 1.5), pointer: "/vessels/sump/form/box/length", want: "1740 mm"},
-		{swap: "larger_sump", subject: "sump", f: limited(1.2, 0, 0.9), pointer: "/vessels/sump/form/box/length_top", want: "1550 mm"},
+		{swap: "larger_sump", subject: "sump", f: limited(0, 1, 1.5), edit: wide, pointer: "/vessels/sump/form/box/length", want: "1740 mm"},
+		{swap: "larger_sump", subject: "sump", f: limited(1.2, 0, 0.9), edit: wide, pointer: "/vessels/sump/form/box/length_top", want: "1550 mm"},
 		{swap: "larger_sump", subject: "settler", f: limited(0, 1, 1.5), pointer: "/vessels/settler/form/cylinder/inside", want: "590 mm"},
 		{swap: "open_riser", subject: "tank", f: limited(0.5, 0, 0.4), edit: []system.Edit{capped}, pointer: "/lines/solids-run/pieces/2/tee/third", want: "vent"},
 		{swap: "open_riser", subject: "solids-run", f: limited(0, 0, 0), edit: []system.Edit{capped}, pointer: "/lines/solids-run/pieces/2/tee/top_at", want: "830 mm"},

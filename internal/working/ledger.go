@@ -193,12 +193,5 @@ func (l *Ledger) Relate(relation, subject string, to ...string) {
 	l.Relations[relation][subject] = append(l.Relations[relation][subject], to...)
 }
 
-// Scene is a fault or a piece of work that was followed in time: its quantities
-// stand at addresses with its case and fault.
-type Scene struct {
-	Case, Fault string
-	Subject, At string // whom it is about: a line, a valve, a vessel; and where that stands in the file
-}
-
 // Follow enters a scene.
 func (l *Ledger) Follow(s Scene) { l.Scenes = append(l.Scenes, s) }
