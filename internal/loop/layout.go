@@ -43,9 +43,10 @@ type strand struct {
 	pieces   []*system.Piece
 	from, to int
 	law      func(x []float64) network.Law
-	shut     bool // until a case opens it
-	pumped   bool // its own pump stands in it
-	aside    bool // belongs to a case of its own
+	reads    []int // the places of the inputs that its law takes
+	shut     bool  // until a case opens it
+	pumped   bool  // its own pump stands in it
+	aside    bool  // belongs to a case of its own
 }
 
 // fork is a tee with three legs before it has numbers.
@@ -258,27 +259,32 @@ func part(line *system.Line, from, to system.End, first, last int) *system.Line 
 func (y *layout) strand(b *bench, name string, l *system.Line, from, to int) *strand {
 	k := &strand{name: name, line: l, pieces: l.Pieces, from: from, to: to, pumped: l.Pumped}
 	y.lines = append(y.lines, k)
+	k.reads = y.s.tracing(func() { k.law = y.lawOf(b, l) })
+	return k
+}
+
+// lawOf lays out what a line, or a part of one, lets through.
+func (y *layout) lawOf(b *bench, l *system.Line) func(x []float64) network.Law {
 	switch {
 	case l.Pumped:
 		w := b.lift(y.s, l, y.runCase != working.RunLeast)
-		k.law = func(x []float64) network.Law { return w.law(x) }
+		return func(x []float64) network.Law { return w.law(x) }
 	case len(l.Pieces) == 0:
-		k.law = func([]float64) network.Law {
+		return func([]float64) network.Law {
 			return &network.Line{Drowned: func(q float64) float64 { return q }, Free: func(float64) float64 { return math.Inf(-1) }}
 		}
 	case pressed(l):
 		w := b.press(y.s, l, y.runCase != working.RunLeast)
-		k.law = func(x []float64) network.Law { return w.law(x) }
+		return func(x []float64) network.Law { return w.law(x) }
 	default:
 		w := b.way(y.s, l)
 		back := b.back(y.s, l)
-		k.law = func(x []float64) network.Law {
+		return func(x []float64) network.Law {
 			line := w.law(x)
 			line.Back = back(x)
 			return line
 		}
 	}
-	return k
 }
 
 // pressed says that a part of a line stands behind a pump, which presses the water through it.

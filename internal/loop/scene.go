@@ -28,8 +28,7 @@ type scene struct {
 type stage struct {
 	*layout
 	n      int           // inputs
-	x      []float64     // the numbers at which the laws were worked out beforehand
-	laws   []network.Law // of the strands; nil where a tee changes them with the flow
+	laws   map[int]ready // of strands, worked out beforehand
 	rims   map[*system.Vessel]int
 	opened map[*system.Line]int    // a drain or draw-down line, its valves open
 	backs  map[*system.Line][2]int // a pumped line run backwards, its siphon breaks open and blocked
@@ -78,12 +77,9 @@ func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 	n := g.build(x[:g.n])
 	n.Allowed = sceneError
 	sc.change(n, x)
-	if !slices.Equal(x[:g.n], g.x) {
-		g.x, g.laws = slices.Clone(x[:g.n]), make([]network.Law, len(n.Links))
-	}
 	for i, l := range n.Links {
 		if !l.Shut {
-			l.Law = g.worked(i, l.Law)
+			l.Law = g.worked(i, l.Law, x)
 		}
 		if k := g.lines[i]; k.pumped {
 			if dry, ok := g.drawn[k.line.From.Vessel]; ok {
@@ -94,21 +90,35 @@ func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 	return n, n.Run(x[g.n:g.n+len(g.nodes)], sc.lasts)
 }
 
-// worked is a law worked out beforehand, once for all scenes with the same numbers.
-func (g *stage) worked(i int, law network.Law) network.Law {
+// ready is a law worked out beforehand, and the numbers it was worked out from.
+type ready struct {
+	x   []float64
+	law network.Law
+}
+
+// worked is the law of a strand worked out beforehand, once for all scenes with the
+// same numbers; where a tee changes it with the flow it stays as it is.
+func (g *stage) worked(i int, law network.Law, x []float64) network.Law {
+	if g.forked(i) {
+		return law
+	}
+	reads := pick(x, g.lines[i].reads, nil)
+	if known, ok := g.laws[i]; ok && slices.Equal(known.x, reads) {
+		return known.law
+	}
 	switch line := law.(type) {
 	case *network.Line:
-		if !g.forked(i) && g.laws[i] == nil {
-			g.laws[i] = network.Tabulate(line)
-		}
+		law = network.Tabulate(line)
 	case raised:
-		if inner, ok := line.Law.(*network.Line); ok && !g.forked(i) && g.laws[i] == nil {
-			g.laws[i] = raised{network.Tabulate(inner), line.least}
+		inner, ok := line.Law.(*network.Line)
+		if !ok {
+			return law
 		}
+		law = raised{network.Tabulate(inner), line.least}
+	default:
+		return law
 	}
-	if g.laws[i] != nil {
-		return g.laws[i]
-	}
+	g.laws[i] = ready{reads, law}
 	return law
 }
 

@@ -7,6 +7,7 @@ import "dryfit/internal/working"
 type shape struct {
 	inputs []working.Input
 	place  map[*working.Node]int
+	traced *[]int // where what is taken just now is noted too; nil mostly
 }
 
 func newShape() *shape { return &shape{place: map[*working.Node]int{}} }
@@ -23,7 +24,20 @@ func (s *shape) take(in ...working.Input) []int {
 		}
 		at[i] = k
 	}
+	if s.traced != nil {
+		*s.traced = append(*s.traced, at...)
+	}
 	return at
+}
+
+// tracing lays something out and says which inputs it took.
+func (s *shape) tracing(lay func()) []int {
+	var took []int
+	outer := s.traced
+	s.traced = &took
+	lay()
+	s.traced = outer
+	return took
 }
 
 // pick picks the inputs at the places out of x.

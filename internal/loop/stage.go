@@ -12,7 +12,7 @@ import (
 
 // stage lays the loop out for scenes.
 func (r *run) stage() *stage {
-	g := &stage{layout: r.lay(),
+	g := &stage{layout: r.lay(), laws: map[int]ready{},
 		rims: map[*system.Vessel]int{}, opened: map[*system.Line]int{}, backs: map[*system.Line][2]int{},
 		joints: map[*system.Line]joint{}, room: map[*system.Vessel]int{}, rain: map[*system.Vessel]int{},
 		drawn: map[*system.Vessel]int{}, gaps: map[any][]working.Input{}}
@@ -40,8 +40,8 @@ func (r *run) stage() *stage {
 }
 
 // spare adds a strand that stays shut until a scene opens it.
-func (g *stage) spare(name string, from, to int, line *system.Line, law func(x []float64) network.Law) int {
-	g.lines = append(g.lines, &strand{name: name, line: line, from: from, to: to, law: law, shut: true, aside: true})
+func (g *stage) spare(name string, from, to int, line *system.Line, reads []int, law func(x []float64) network.Law) int {
+	g.lines = append(g.lines, &strand{name: name, line: line, from: from, to: to, reads: reads, law: law, shut: true, aside: true})
 	return len(g.lines) - 1
 }
 
@@ -59,7 +59,7 @@ func (g *stage) rim(node int, p spot) {
 			working.In("l", working.File("inside length", f.Length)), working.In("w", working.File("inside width", f.Width)))
 	}
 	length := g.number(around, "b")
-	k := g.spare(p.name+" rim", node, network.Outside, nil, func(x []float64) network.Law {
+	k := g.spare(p.name+" rim", node, network.Outside, nil, nil, func(x []float64) network.Law {
 		edge, b := p.rim(x), length(x)
 		return network.Func(func(up, _ float64) float64 {
 			return pipeflow.SquareCrest * b * math.Pow(math.Max(0, up-edge), 1.5)
@@ -88,8 +88,9 @@ func (g *stage) open(line *system.Line) {
 	if g.missing(line, func(s *shape) { b.way(s, line) }) {
 		return
 	}
-	w := b.way(g.s, line)
-	g.opened[line] = g.spare(line.ID+" open", from, to, line, func(x []float64) network.Law { return w.law(x) })
+	var w way
+	reads := g.s.tracing(func() { w = b.way(g.s, line) })
+	g.opened[line] = g.spare(line.ID+" open", from, to, line, reads, func(x []float64) network.Law { return w.law(x) })
 }
 
 // missing says that numbers are missing of a strand, and keeps which: the strand is
@@ -113,9 +114,12 @@ func (g *stage) backwards(line *system.Line) {
 	if !ok || !ok2 || line.To.Vessel == nil {
 		return
 	}
-	loss := g.s.loss(g.pump.elements(line))
-	air := g.number(firstAir(line, true), "za")
-	mouth := g.number(mouth(line), "zm")
+	var loss func(q float64, x []float64, n int) float64
+	var air, end func(x []float64) float64
+	reads := g.s.tracing(func() {
+		loss = g.s.loss(g.pump.elements(line))
+		air, end = g.number(firstAir(line, true), "za"), g.number(mouth(line), "zm")
+	})
 	law := func(stops func(x []float64) float64) func(x []float64) network.Law {
 		return func(x []float64) network.Law {
 			edge := stops(x)
@@ -124,8 +128,8 @@ func (g *stage) backwards(line *system.Line) {
 		}
 	}
 	g.backs[line] = [2]int{
-		g.spare(line.ID+" backwards", to, from, line, law(air)),
-		g.spare(line.ID+" backwards, its break blocked", to, from, line, law(mouth)),
+		g.spare(line.ID+" backwards", to, from, line, reads, law(air)),
+		g.spare(line.ID+" backwards, its break blocked", to, from, line, reads, law(end)),
 	}
 }
 
@@ -176,28 +180,37 @@ func (g *stage) comeOpen(line *system.Line) {
 	if g.missing(joint{at: p}, func(s *shape) { g.bench(line).way(s, above) }) {
 		return
 	}
-	law := func(capped bool) func(x []float64) network.Law {
-		if above.Pumped {
-			w := g.pump.lift(g.s, above, true)
+	spare := func(name string, from int, l *system.Line, lay func() func(x []float64) network.Law) int {
+		var law func(x []float64) network.Law
+		reads := g.s.tracing(func() { law = lay() })
+		return g.spare(name, from, network.Outside, l, reads, law)
+	}
+	opened := func(capped bool) func() func(x []float64) network.Law {
+		return func() func(x []float64) network.Law {
+			if above.Pumped {
+				w := g.pump.lift(g.s, above, true)
+				return func(x []float64) network.Law { return w.law(x) }
+			}
+			b := *g.bench(line)
+			b.primed, b.capped = capped, capped
+			w := b.way(g.s, above)
 			return func(x []float64) network.Law { return w.law(x) }
 		}
-		b := *g.bench(line)
-		b.primed, b.capped = capped, capped
-		w := b.way(g.s, above)
-		return func(x []float64) network.Law { return w.law(x) }
 	}
-	j.open = g.spare(line.ID+" open at a joint", from, network.Outside, above, law(false))
-	j.capped = g.spare(line.ID+" open at a joint, vents capped", from, network.Outside, above, law(true))
+	j.open = spare(line.ID+" open at a joint", from, above, opened(false))
+	j.capped = spare(line.ID+" open at a joint, vents capped", from, above, opened(true))
 	g.lines[j.open].pumped, g.lines[j.capped].pumped = above.Pumped, above.Pumped
 	if to, ok := g.at[line.To.Vessel]; ok && line.To.Vessel != nil && p.Index+1 < len(line.Pieces) {
 		rest := part(line, system.End{}, line.To, p.Index+1, len(line.Pieces))
-		loss := g.s.loss(g.bench(line).elements(rest))
-		edge := g.number(brimBehind(rest), "zb")
-		j.below = g.spare(line.ID+" open at a joint, from below", to, network.Outside, rest, func(x []float64) network.Law {
-			z := edge(x)
-			return &network.Line{
-				Drowned: func(q float64) float64 { return loss(q, x, -1) },
-				Free:    func(q float64) float64 { return z + loss(q, x, -1) },
+		j.below = spare(line.ID+" open at a joint, from below", to, rest, func() func(x []float64) network.Law {
+			loss := g.s.loss(g.bench(line).elements(rest))
+			edge := g.number(brimBehind(rest), "zb")
+			return func(x []float64) network.Law {
+				z := edge(x)
+				return &network.Line{
+					Drowned: func(q float64) float64 { return loss(q, x, -1) },
+					Free:    func(q float64) float64 { return z + loss(q, x, -1) },
+				}
 			}
 		})
 	}

@@ -72,8 +72,8 @@ func (g *stage) topUp() {
 			})
 		}
 	}
-	t.float = g.spare("top-up", from, node, nil, law(false))
-	t.stuck = g.spare("top-up, stuck open", from, node, nil, law(true))
+	t.float = g.spare("top-up", from, node, nil, nil, law(false))
+	t.stuck = g.spare("top-up, stuck open", from, node, nil, nil, law(true))
 	g.top = t
 }
 
@@ -104,7 +104,7 @@ func (g *stage) rains() {
 		if takes {
 			area = g.number(working.File("area of the catchment", catches), "A")
 		}
-		g.rain[p.vessel] = g.spare("rain on "+p.name, network.Outside, k, nil, func(x []float64) network.Law {
+		g.rain[p.vessel] = g.spare("rain on "+p.name, network.Outside, k, nil, nil, func(x []float64) network.Law {
 			a := area(x)
 			if open {
 				in := pick(x, places, nil)

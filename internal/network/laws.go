@@ -81,7 +81,7 @@ func (l *Line) answer(up, down float64) answer {
 }
 
 // levelTolerance is how near the level asked for comes to the level there is, metres.
-const levelTolerance = 1e-10
+const levelTolerance = 1e-12
 
 // greatest is more than any line of this trade carries, m3/s: a line that asks for nothing more is taken as open.
 const greatest = 10.0
@@ -130,13 +130,13 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 		}
 		q, f = next, g
 	}
-	h := math.Max(1e-5*q, 1e-12)
+	h := math.Max(1e-4*q, 1e-9)
 	at := l.need(q, down)
 	byUp = h / math.Max(l.need(q+h, down)-at, h*1e-3)
 	if !math.IsInf(down, -1) {
 		byDown = -byUp * math.Min(1, math.Max(0, (l.need(q, down+1e-6)-at)/1e-6))
 	}
-	// what the search left, along the slope: wide short lines turn a tenth of a nanometre into a flow that is seen
+	// what the search left, along the slope: wide short lines make a flow of next to nothing
 	if next := q - (at-up)*byUp; math.Abs(at-up) < levelTolerance && next > lo && next < hi {
 		q = next
 	}

@@ -18,7 +18,7 @@ type Steady struct {
 const (
 	firstStep  = 5.0  // s
 	growth     = 4.0  // of each step over the last
-	lastStep   = 1e8  // s: longer than any loop needs to settle
+	lastStep   = 1e5  // s: longer than a loop needs to settle; more, and rounding makes water
 	mostSteps  = 200  // then there is no rest
 	mostTrips  = 8    // of one trigger: it goes to and fro
 	steadyFlow = 1e-9 // m3/s: what a balance may leave over at rest

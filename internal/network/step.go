@@ -89,6 +89,7 @@ func (s *stepper) jacobian(z []float64, h float64) {
 const (
 	flowTolerance = 1e-13 // m3/s: what a balance may leave over
 	flowAccepted  = 1e-9  // m3/s: what it may leave over where two laws meet in a corner
+	waterAccepted = 1e-8  // m3: and what that may come to over the step
 	longestMove   = 0.25  // metres in one Newton step
 )
 
@@ -110,7 +111,7 @@ func (s *stepper) solve(z, base []float64, h float64) bool {
 		}
 		wrong = now
 	}
-	return wrong <= math.Max(flowAccepted*math.Min(1, 1/h), 10*tolerance) || wrong*h < 1e-12
+	return wrong <= 10*tolerance || wrong <= flowAccepted && wrong*h <= waterAccepted
 }
 
 // newton moves z by one step, shortened until it pays; false when it does not, or hardly.

@@ -23,10 +23,10 @@ func Offer(ctx context.Context, book *judge.Book, r *review.Review) error {
 			continue
 		}
 		for _, lever := range f.Clause.Levers {
+			if len(f.Remedies) == most {
+				break
+			}
 			for _, p := range proposals(r, f, lever) {
-				if len(f.Remedies) == most {
-					break
-				}
 				then, holds, err := try(ctx, book, r, f, p.edits)
 				if err != nil {
 					return err

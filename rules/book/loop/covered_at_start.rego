@@ -23,7 +23,8 @@
 #     - {solve: "/vessels/{subject}/water/running", to: 5 mm}
 #     - {replace: larger_sump}
 #   example:
-#     - {at: /vessels/sump/water/running, value: 105 mm}
+#     - {at: /vessels/sump/form/box/length, value: 280 mm}
+#     - {at: /vessels/sump/form/box/length_top, value: 290 mm}
 package book.loop.covered_at_start
 
 import data.vocab

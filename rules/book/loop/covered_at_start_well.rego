@@ -22,6 +22,7 @@
 #     - {at: /vessels/sump/form/box/length, value: 500 mm}
 #     - {at: /vessels/sump/form/box/length_top, value: 510 mm}
 #     - {at: /vessels/sump/water/running, value: 145 mm}
+#     - {at: /lines/draw-down/pieces/10/outlet/at, value: 70 mm}
 package book.loop.covered_at_start_well
 
 import data.vocab

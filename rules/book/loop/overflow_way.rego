@@ -16,7 +16,8 @@
 #   remedies:
 #     - {replace: lead_to_garden}
 #   example:
-#     - {at: /lines/sump-overflow/leads_to, value: floor}
+#     - {at: /lines/settler-overflow/to, value: bucket}
+#     - {at: /lines/settler-overflow/leads_to, value: floor}
 package book.loop.overflow_way
 
 import data.vocab

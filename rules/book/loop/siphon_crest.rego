@@ -21,6 +21,7 @@
 #     - {replace: lower_crest}
 #   example:
 #     - {at: /lines/draw-down/pieces/4/over/at, value: 2650 mm}
+#     - {at: /lines/draw-down/pieces/6, value: {sweep: {angle: 90 deg, radius: 60 mm}}}
 package book.loop.siphon_crest
 
 import data.vocab
