@@ -50,6 +50,7 @@ will behave, and holds that against a book of clauses.
 
 You build a loop, at home or in a school
     dryfit review loop.yaml          what holds, what does not, what to change
+    dryfit levels loop.yaml          what may go wrong, and the levels in time
     dryfit clauses sharp_bend        what one clause asks for, and why
     dryfit quantities loop.yaml      every number of your loop with its working
 
@@ -121,6 +122,8 @@ func option(b *strings.Builder, f *pflag.Flag) {
 			head += " N"
 		case "stringArray":
 			head += " FILE"
+		case "string":
+			head += " " + strings.ToUpper(f.Name)
 		}
 	}
 	head = "    " + head

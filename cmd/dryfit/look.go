@@ -24,6 +24,7 @@ func (a *app) options(units string) (report.Options, error) {
 		return o, misusef("`--width %d` is out of reach: write 40 to 1000 columns", a.width)
 	}
 	columns, is := terminal(a.out)
+	o.Drawn = is
 	if a.width == 0 {
 		o.Width = 80
 		if is && columns > 0 {

@@ -14,7 +14,6 @@ var unjudged = map[string]string{
 	"velocity":            "solids_speed judges the speed by how the water fills the pipe",
 	"reynolds":            "an intermediate number",
 	"upstream_level":      "carries_flow judges the flow at which it reaches the spill",
-	"freeboard":           "what it has to hold comes with stopped pumps and blocked openings, which are not worked out yet",
 	"greatest_flow":       "capacity is judged against it, in flow_reserve",
 	"head_needed":         "a line takes the head that it needs; flow_reserve judges what is left",
 	"head_had":            "flow_reserve judges what it is worth in flow",

@@ -85,7 +85,7 @@ var (
 		{Name: OneBlocked, Title: "each opening blocked in turn, the pump running, the top-up open"},
 		{Name: Stopped, Title: "the pump stands and all runs down to rest"},
 		{Name: Restart, Title: "the pump starts again and everything fills"},
-		{Name: OpenJoint, Title: "the lowest joint of each line comes open, in turn"},
+		{Name: OpenJoint, Title: "the lowest joint of each line that may come apart does, in turn"},
 		{Name: DrainLeftOpen, Title: "each drain is left open, in turn"},
 		{Name: AllBedsDrain, Title: "all siphon beds empty themselves together"},
 		{Name: Rain, Title: "the strongest rain falls on what is not covered"},

@@ -202,7 +202,7 @@ func (g *stage) tell(sc scene, n *network.Network, r network.Run, x []float64) [
 		}
 		put(over)
 		put((v(high) - v(began) + over) / (v(n.Nodes[i].Rim) - v(began)))
-		put(v(end[i]) / v(began))
+		put(math.Max(0, v(end[i])/v(began)))
 		put(v(high) - v(began))
 		put((v(high) - v(began)) / (v(x[g.room[p.vessel]]) - v(began)))
 		start := math.NaN()

@@ -166,7 +166,7 @@ func (g *stage) air(line *system.Line) {
 	}
 }
 
-// comeOpen adds a line that has come open at its lowest joint outside the vessels: what runs
+// comeOpen adds a line that has come open at the lowest joint outside the vessels that may: what runs
 // out of it from above, with its vents open and capped, and from below.
 func (g *stage) comeOpen(line *system.Line) {
 	p := lowestOutside(line)
@@ -232,13 +232,14 @@ func brimBehind(l *system.Line) *working.Node {
 	}, in...)
 }
 
-// lowestOutside is the piece at whose end the lowest joint of a line outside the vessels stands; nil if there is none.
+// lowestOutside is the piece at whose end the lowest joint of a line stands that may come
+// apart outside the vessels; nil if there is none.
 func lowestOutside(line *system.Line) *system.Piece {
 	var found *system.Piece
 	z := 0.0
 	for i, p := range line.Pieces[:max(0, len(line.Pieces)-1)] {
 		at, known := p.To.Value()
-		if p.In != nil || line.Pieces[i+1].In != nil || !known {
+		if p.In != nil || line.Pieces[i+1].In != nil || !known || !loosens(p, line.Pieces[i+1]) {
 			continue
 		}
 		if found == nil || at < z {
@@ -246,4 +247,16 @@ func lowestOutside(line *system.Line) *system.Piece {
 		}
 	}
 	return found
+}
+
+// loosens says that a joint may come apart, be it by a knock: any but a cemented or welded one, and beside a union, a
+// hose, a cuff or a rubber wall seal that one too. A joint of which nothing is said may.
+func loosens(before, after *system.Piece) bool {
+	for _, p := range []*system.Piece{before, after} {
+		switch {
+		case p.Kind == "union", p.Hose != nil, p.Cuff != nil, p.Through != nil && p.Through.Seal == "seal":
+			return true
+		}
+	}
+	return !after.Joint.Is("cemented", "welded")
 }

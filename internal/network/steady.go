@@ -34,8 +34,11 @@ func (n *Network) Steady(z []float64) Steady {
 	trips := map[string]int{}
 	base := make([]float64, len(n.Nodes))
 	before := make([]float64, len(n.Nodes))
-	moved := n.settleTees(out.Z)
-	h, near := lastStep, true // it may stand near enough to be found at once
+	n.settleTees(out.Z)
+	h, near := firstStep, false
+	if len(n.Triggers) == 0 { // nothing can trip on the way, and it may stand near enough to be found at once
+		h, near = lastStep, true
+	}
 	for range mostSteps {
 		for i, node := range n.Nodes {
 			base[i] = node.volume(out.Z[i])
@@ -53,7 +56,7 @@ func (n *Network) Steady(z []float64) Steady {
 			continue
 		}
 		near = false
-		moved = n.settleTees(out.Z)
+		moved := n.settleTees(out.Z)
 		if name, tripped := n.trip(out.Z); tripped {
 			out.Tripped = append(out.Tripped, name)
 			if trips[name]++; trips[name] > mostTrips {

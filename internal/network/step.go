@@ -192,7 +192,11 @@ func (s *stepper) balance(i int, z []float64, base, h, tolerance float64) float6
 			return was
 		}
 	}
-	for side := 0; math.Abs(b-a) > 1e-14*(1+math.Abs(a)); {
+	side := 0 // on which the last step fell: the other end is held for half when it stays twice
+	for range 200 {
+		if math.Abs(b-a) <= 1e-14*(1+math.Abs(a)) {
+			break
+		}
 		x := (fa*b - fb*a) / (fa - fb)
 		if !(math.Min(a, b) < x && x < math.Max(a, b)) {
 			x = (a + b) / 2

@@ -10,7 +10,7 @@ import (
 func TestTablesAgreeWithLines(t *testing.T) {
 	r := rand.New(rand.NewPCG(2, 1))
 	worst := 0.0
-	for range 200 {
+	for range 100 {
 		d := someDuct(r)
 		l := d.line()
 		table := Tabulate(l)

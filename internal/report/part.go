@@ -26,6 +26,7 @@ type page struct {
 	in        quantity.System
 	both      bool
 	shareEnd  int
+	wide      int // columns of what stands across the page
 	words     glossary
 	flags     map[*review.Judgement]*review.Finding
 	explained map[*review.Clause]int // the flag at which the sources of a clause stand
@@ -34,8 +35,11 @@ type page struct {
 
 func newPage(r *review.Review, o Options) *page {
 	p := &page{
-		Review: r, in: o.Units, both: o.Both, shareEnd: shareEnd,
+		Review: r, in: o.Units, both: o.Both, shareEnd: shareEnd, wide: bodyWidth,
 		flags: map[*review.Judgement]*review.Finding{}, explained: map[*review.Clause]int{}, opened: map[string]int{},
+	}
+	if o.Width >= wideFrom {
+		p.wide = o.Width
 	}
 	for _, f := range r.Findings {
 		p.flags[f.Judgement] = f
@@ -115,15 +119,20 @@ func (p *page) piece(subject string) *system.Piece {
 
 // value is a quantity in one state, if it was worked out and has a number.
 func (p *page) value(subject, name, in, water string) (float64, bool) {
+	return p.known(working.Address{Subject: subject, Name: name, Case: in, Water: water})
+}
+
+// known is the number at an address.
+func (p *page) known(a working.Address) (float64, bool) {
 	if p.Ledger == nil {
 		return 0, false
 	}
-	n := p.Ledger.Find(working.Address{Subject: subject, Name: name, Case: in, Water: water})
+	n := p.Ledger.Find(a)
 	if n == nil {
 		return 0, false
 	}
-	v, ok := n.Value()
-	return v.X, ok
+	v, known := n.Value()
+	return v.X, known
 }
 
 // usual is a quantity while the pump runs, in water as usual.

@@ -17,6 +17,7 @@ type Options struct {
 	Units  quantity.System
 	Both   bool // US units beneath the others
 	Named  bool // the name of the file stands above its report
+	Drawn  bool // small drawings of courses, for eyes only
 }
 
 const (
@@ -35,9 +36,13 @@ func Terminal(w io.Writer, r *review.Review, o Options) error {
 		lines = append(lines, p.part(q, head, o.Width)...)
 		head = nil // what it names is explained with the first part
 	}
-	closing := p.closing()
-	lines = append(lines, line{}, line{})
-	lines = append(lines, closing...)
+	var closing []line
+	for _, section := range [][]line{p.levels(), p.cases(), p.closing()} {
+		if len(section) > 0 {
+			lines = append(append(lines, line{}, line{}), section...)
+			closing = append(closing, section...)
+		}
+	}
 	if words := p.words.explain(closing); words != "" {
 		lines = append(append(lines, line{}), labelled("Words", words, noteText, noteInner, bodyWidth, noInk)...)
 	}

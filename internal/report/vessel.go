@@ -73,10 +73,8 @@ func (p *page) surfaces(v *system.Vessel, floor float64, stands bool) []level {
 	if fouled, known := p.usual(v.ID, "water_level", working.RunWorst); known && (!running || math.Abs(fouled-clean) >= sameLevel) {
 		rows = append(rows, level{z: fouled, known: true, surface: true, words: "water, running fouled", note: note(fouled)})
 	}
-	for _, water := range []string{"", "usual"} {
-		if z, known := p.value(v.ID, "water_level", "stopped", water); known {
-			rows = append(rows, level{z: z, known: true, surface: true, words: "water, pump stopped", note: note(z)})
-		}
+	if z, known := p.atRest(v.ID); known {
+		rows = append(rows, level{z: z, known: true, surface: true, words: "water, pump stopped", note: note(z)})
 	}
 	return rows
 }

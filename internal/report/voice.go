@@ -99,8 +99,9 @@ func stateWords(when string) string {
 			out = append(out, "water as usual")
 		case part == "water high":
 			out = append(out, "water at its warmest")
+		case caseHeads[part] != "": // its fault, which follows, says more
 		default:
-			out = append(out, strings.ReplaceAll(part, "_", " "))
+			out = append(out, strings.ReplaceAll(faultWords(part), "_", " "))
 		}
 	}
 	return strings.Join(out, ", ")

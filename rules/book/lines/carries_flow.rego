@@ -25,9 +25,9 @@
 #     - {replace: next_bore}
 #   example:
 #     - {at: /pipes/thin, value: {standard: AS/NZS 1477, class: PN12, size: DN20}}
-#     - {at: /lines/solids-run/pipe, value: thin}
-#     - {at: /lines/solids-run/pieces/4/through/seal, value: {hole: 38.1 mm, outside: 26.7 mm}}
-#     - {at: /lines/solids-run/pieces/13/through/seal, value: {hole: 38.1 mm, outside: 26.7 mm}}
+#     - {at: /lines/clear-run/pipe, value: thin}
+#     - {at: /lines/clear-run/pieces/0/through/seal, value: {hole: 38.1 mm, outside: 26.7 mm}}
+#     - {at: /lines/clear-run/pieces/2/through/seal, value: {hole: 38.1 mm, outside: 26.7 mm}}
 package book.lines.carries_flow
 
 import data.vocab

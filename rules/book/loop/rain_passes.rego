@@ -27,8 +27,8 @@
 #     - {replace: emergency_overflow}
 #   example:
 #     - {at: /rain, value: {catchment: 200 m2, intensity: 0.1 m/h, into: sump, surface: PVC-U, gutter: PVC-U, used: false}}
-#     - {at: /vessels/sump/form/box/length, value: 1 m}
-#     - {at: /vessels/sump/form/box/length_top, value: 1.01 m}
+#     - {at: /vessels/sump/form/box/length, value: 1.19 m}
+#     - {at: /vessels/sump/form/box/length_top, value: 1.2 m}
 package book.loop.rain_passes
 
 import data.vocab

@@ -26,7 +26,7 @@
 #     - {solve: "/lines/{subject}/pieces/{last}/outlet/at", to: 5 mm}
 #     - {replace: siphon_break}
 #   example:
-#     - {at: /lines/riser/pieces/16/outlet/at, value: 640 mm}
+#     - {at: /lines/riser/pieces/16/outlet/at, value: 650 mm}
 package book.loop.return_siphon
 
 import data.vocab

@@ -27,8 +27,8 @@
 #   example:
 #     - {at: /top_up/store, value: 5000 L}
 #     - {at: /top_up/flow, value: 300 L/min}
-#     - {at: /vessels/sump/form/box/length, value: 1.1 m}
-#     - {at: /vessels/sump/form/box/length_top, value: 1.11 m}
+#     - {at: /vessels/sump/form/box/length, value: 1.16 m}
+#     - {at: /vessels/sump/form/box/length_top, value: 1.17 m}
 package book.loop.topup_fits
 
 import data.vocab

@@ -23,7 +23,7 @@
 #   remedies:
 #     - {solve: "/vessels/{from}/water/running", to: 5 mm}
 #   example:
-#     - {at: /pumps/main/dry_below, value: 170 mm}
+#     - {at: /pumps/main/dry_below, value: 160 mm}
 package book.pump.pump_covered
 
 import data.vocab
