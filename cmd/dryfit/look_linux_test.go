@@ -65,6 +65,9 @@ func TestTerminal(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		if !o.Drawn {
+			t.Error("a terminal gets no drawings")
+		}
 		if o.Width != c.wantWidth || o.Colour != c.wantColour {
 			t.Errorf("%s --colour %s --width %d on %d columns: %d columns, colour %v; want %d, %v", c.env, c.colour, c.width, c.columns, o.Width, o.Colour, c.wantWidth, c.wantColour)
 		}

@@ -27,7 +27,7 @@ var caseQuantities = []working.Definition{
 		Formula: "z(t) at the end", Source: inTime, Sure: "published"},
 	{Name: "run_back", Title: "water that runs back into it", Symbol: "V", Kind: quantity.Volume, Of: "each vessel that a pump draws from",
 		Formula: "V(z at rest) - V(z running), with what stands in the pump's line", Source: inTime, Sure: "published"},
-	{Name: "run_back_share", Title: "share of its room that what runs back fills", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel that a pump draws from",
+	{Name: "run_back_share", Title: "what runs back into it, over its room", Symbol: "u", Kind: quantity.Fraction, Of: "each vessel that a pump draws from",
 		Formula: "(V(z most) - V(z running))/(V(min(rim - 50 mm, spill)) - V(z running))", Source: inTime, Sure: "published"},
 	{Name: "tank_kept", Title: "share of its water that it keeps", Symbol: "c", Kind: quantity.Fraction, Of: "each fish tank",
 		Formula: "V(z at rest)/V(z running)", Source: inTime, Sure: "published"},

@@ -182,8 +182,12 @@ NOTCH = {40: (0.582, 1.7), 60: (0.577, 1.2), 90: (0.578, 0.85)}
 
 
 class Weir:
-    def __init__(self, w):
+    """the edge of a vessel, to the water behind it"""
+    curve, first, duty, pressed, drop = None, False, "weir", False, 0
+
+    def __init__(self, w, vessel):
         self.__dict__.update(w)
+        self.name, self.From, self.to = vessel + " weir", vessel, vessel + " behind"
 
     def free(self, h):
         if h <= 0:
@@ -199,12 +203,8 @@ class Weir:
             return 1.6 * math.pi * self.across * h ** 1.5, 1.5  # a square edge
         return 1.84 * self.length * getattr(self, "notches", 1) * h ** 1.5, 1.5  # Francis 1855
 
-    def flow(self, up, down):
-        if down > up:
-            return -self.flow(down, up)
-        h, back = up - self.crest, max(0.0, down - self.crest)
-        if h <= 0:
-            return 0.0
+    def over(self, h, back):
+        """flow over the crest with the water behind it back over the crest"""
         if back == 0:
             return self.free(h)[0]
         def drowned(h):
@@ -213,6 +213,12 @@ class Weir:
         if h - back < 0.001:  # all but level: in a straight line to no flow
             return drowned(back + 0.001) * (h - back) / 0.001
         return drowned(h)
+
+    def need(self, q, below):
+        back = max(0.0, below - self.crest)
+        if q <= 0:
+            return self.crest + back, "weir"
+        return self.crest + brentq(lambda h: self.over(h, back) - q, back, back + 20, xtol=1e-14), "drowned weir" if back > 0 else "free weir"
 
 
 def tee(share, bores):
@@ -234,16 +240,15 @@ class Loop:
         self.lines = [Line(s, self.nu) for s in spec["strands"]]
         self.tees = spec.get("tees") or []
         self.fixed = {v["name"]: v["held"] for v in self.vessels if "held" in v}
-        self.nodes, self.weirs = [], []
+        self.nodes = []
         for v in self.vessels:
             if v["name"] not in self.fixed:
                 self.nodes.append(v["name"])
             if v.get("weir"):
                 self.nodes.append(v["name"] + " behind")
-                self.weirs.append((v["name"], Weir(v["weir"])))
+                self.lines.append(Weir(v["weir"], v["name"]))
         self.nodes += [t["name"] for t in self.tees]
         self.at = {n: i for i, n in enumerate(self.nodes)}
-        self.byname = {l.name: l for l in self.lines}
         self.leg = {}
         for t in self.tees:
             self.leg[t["run"]] = (t, 0)
@@ -262,57 +267,29 @@ class Loop:
         return y, why
 
     def start(self):
-        """down the loop with halves at every parting"""
-        q, z = {}, {}
-        into = {n: 0.0 for n in self.nodes + list(self.fixed)}
-        def low(l): return max([l.mouth["height"]] if l.mouth else [], default=-9)
+        """a guess: down the loop with equal parts at every parting, then levels up the loop"""
+        q, into = {}, dict.fromkeys(self.nodes + list(self.fixed), 0.0)
         for l in self.lines:
             if l.curve:
-                legs = [m for m in self.lines if m.line == l.line]
-                lift = max(low(m) for m in legs) + 0.1 - self.level(z, l.From)
+                legs = [m for m in self.lines if getattr(m, "line", "") == l.line]
+                lift = max(m.mouth["height"] for m in legs if m.mouth) + 0.1 - self.fixed[l.From]
                 short = lambda x: l.curve(x) - lift - sum(m.lost(x) + m.end(x) for m in legs)
-                q[l.name] = brentq(short, 0, l.curve.most * 1.01) if short(0) > 0 else 1e-9
+                q[l.name] = 1e-9 if short(0) <= 0 else l.curve.most if short(l.curve.most) >= 0 else brentq(short, 0, l.curve.most)
                 into[l.to] += q[l.name]
-        for n in self.nodes[len(self.nodes) - len(self.tees):]:
-            out = [l for l in self.lines if l.From == n and l.pressed]
-            for l in out:
-                q[l.name] = into[n] / 2
-                into[l.to] += q[l.name]
+        order = []
         for v in self.vessels:
-            for n in (v["name"], v["name"] + " behind"):
-                if n not in self.at:
-                    continue
-                if n + " behind" in self.at:
-                    into[n + " behind"] += into[n]
-                    continue
-                out = [l for l in self.lines if l.From == n and l.name not in q and l.duty == "flow"]
-                for l in out:
-                    q[l.name] = into[n] / len(out)
-                    legs = [l]
-                    if l.to in self.at and self.at[l.to] >= len(self.nodes) - len(self.tees):
-                        legs = [m for m in self.lines if m.From == l.to]
-                        for m in legs:
-                            q[m.name] = q[l.name] / 2
-                    for m in legs:
-                        into[m.to] += q[m.name]
-        for l in self.lines:
-            q.setdefault(l.name, 0.0)
-        for n in reversed(self.nodes):
-            z[n] = -9.0
-        lev = lambda n: self.fixed.get(n, z.get(n))
-        for n in [t["name"] for t in self.tees] + [m for v in reversed(self.vessels) for m in (v["name"] + " behind", v["name"])]:
-            if n not in self.at:
-                continue
-            if n + " behind" in self.at:
-                w = dict(self.weirs)[n]
-                flow = max(into[n], 1e-9)
-                h = brentq(lambda h: w.free(h)[0] - flow, 0, 5)
-                z[n] = max(w.crest + h, z[n + " behind"] + 0.002)
-                continue
-            z[n] = max([l.need(q[l.name], lev(l.to) if l.to in self.fixed or z.get(l.to, -9) > -9 else None)[0] for l in self.lines if l.From == n and l.duty == "flow" and not l.curve], default=0.0)
-        for n in [t["name"] for t in self.tees]:
-            z[n] = max([l.need(q[l.name], lev(l.to))[0] for l in self.lines if l.From == n])
-        return np.array([z[n] for n in self.nodes]), np.array([q[l.name] for l in self.lines])
+            order += [n for n in (v["name"], v["name"] + " behind") if n in self.at]
+            order += [t["name"] for t in self.tees if t["name"].startswith(v["name"] + "-")]
+        order = [t["name"] for t in self.tees if t["name"] not in order] + order
+        for n in order:
+            out = [l for l in self.lines if l.From == n and l.duty != "overflow"]
+            for l in out:
+                q[l.name] = into[n] / len(out)
+                into[l.to] += q[l.name]
+        z = {}
+        for n in reversed(order):
+            z[n] = max(l.need(q[l.name], self.fixed.get(l.to, z.get(l.to, -9)))[0] for l in self.lines if l.From == n and l.name in q)
+        return np.array([z[n] for n in self.nodes]), np.array([q.get(l.name, 0.0) for l in self.lines])
 
     def wrong(self, x):
         """what is wrong in the balances of the nodes, over the scale of flow, and in the lines"""
@@ -333,25 +310,19 @@ class Loop:
                 continue
             a, b = x[k + i], (y - up) / 0.05
             out.append(a + b - math.hypot(a, b))
-        for name, w in self.weirs:
-            f = w.flow(self.level(z, name), self.level(z, name + " behind"))
-            put(name, -f)
-            put(name + " behind", f)
         return np.concatenate([net / self.scale, out])
 
     def solve(self):
         z, q = self.start()
         self.scale = max(max((q[i] for i, l in enumerate(self.lines) if l.curve), default=1e-6), 1e-6)
         best = None
-        x = np.concatenate([z, q / self.scale])
-        for tries in range(6):
-            r = least_squares(self.wrong, x, method="trf", x_scale=1.0, ftol=1e-15, xtol=1e-15, gtol=1e-15, max_nfev=200)
+        for higher in (0, 0.02, 0.1, 0.3, 1, 3):  # from above: a line that has run dry tells the search nothing
+            x = np.concatenate([z + higher, q / self.scale])
+            r = least_squares(self.wrong, x, ftol=1e-15, xtol=1e-15, gtol=1e-15, max_nfev=200)
             if best is None or r.cost < best.cost:
                 best = r
             if best.cost < 1e-16:
                 break
-            rng = np.random.default_rng(tries)
-            x = best.x * (1 + 0.02 * rng.standard_normal(len(x))) if tries % 2 else np.concatenate([z + 0.02 * rng.random(len(z)), q / self.scale * (0.5 + rng.random(len(q)))])
         self.x, self.left = best.x, math.sqrt(2 * best.cost)
         return self
 
@@ -365,27 +336,32 @@ def answer(spec):
     flows = {m.name: q[i] for i, m in enumerate(l.lines)}
     out = dict(seed=spec["seed"], left=l.left, levels={}, heads={}, flows={}, regimes={}, scale=l.scale)
     def saw(what): out["regimes"][what] = out["regimes"].get(what, 0) + 1
-    for v in l.vessels:
-        out["levels"][v["name"]] = float(l.level(z, v["name"]))
     few = 1e-3 * l.scale
+    for v in l.vessels:
+        n = v["name"]
+        through = sum(flows[m.name] for m in l.lines if m.to == n)
+        if n in l.fixed or through < few:  # a level that nothing flows over is anywhere under its outlets
+            continue
+        dry = min(m.need(0, l.level(z, m.to))[0] for m in l.lines if m.From == n and m.duty != "overflow")
+        out["levels"][n], out["heads"][n] = float(l.level(z, n)), float(l.level(z, n) - dry)
     for i, m in enumerate(l.lines):
         if m.first:
             out["flows"][m.line] = float(q[i])
         if q[i] < few:
             continue
+        why = l.asked(m, q[i], z, flows)[1]
+        if m.duty == "weir":
+            saw(why)
+            continue
         re = q[i] / area(m.bore) * m.bore / l.nu
         fr = q[i] / area(m.bore) / math.sqrt(g * m.bore)
         saw("laminar" if re < 2300 else "turbulent" if re > 4000 else "between")
-        why = l.asked(m, q[i], z, flows)[1]
         if m.curve or m.pressed or why == "full":
             saw("full")
         elif why in ("inlet", "brink") and fr < 0.617:
             saw("part full")
         if m.drop and why != "full" and not (m.curve or m.pressed):
             saw("self-venting" if fr < 0.3 else "surging" if fr < 1 else "gulping full")
-    for name, w in l.weirs:
-        if l.level(z, name) > w.crest + 1e-4:
-            saw("drowned weir" if l.level(z, name + " behind") > w.crest else "free weir")
     for n in l.nodes:
         if sum(1 for m in l.lines if m.From == n and flows[m.name] > 10 * few and m.duty == "flow") > 1:
             saw("divided")

@@ -169,6 +169,12 @@ func (g *anyLoop) first(v *anyVessel, o *anyOutlet) float64 {
 		o.kind = "side"
 		below = math.Max(below, o.branch.to.level)
 	}
+	if len(v.out) > 1 && v.out[1].to.level+60 > below {
+		below = v.out[1].to.level + 60
+		if o.kind == "drowned" {
+			o.kind = "side"
+		}
+	}
 	if o.kind == "drowned" && o.to.level-float64(o.to.floor) < float64(o.pipe.hole+120) {
 		o.kind = "side"
 	}
@@ -220,12 +226,8 @@ func (g *anyLoop) fork(o *anyOutlet) {
 func (g *anyLoop) beside(v *anyVessel, first, o *anyOutlet) {
 	r := g.r
 	o.lead = g.mm(80, 900)
-	if r.IntN(3) == 0 || v.level-o.to.level < 60 {
-		*o = anyOutlet{kind: "side", duty: "flow", to: first.to, flow: first.flow, pipe: first.pipe, lead: first.lead, centre: first.centre}
-		if first.kind == "drowned" {
-			o.centre = int(v.level - headOver(o.flow, o.pipe.bore) + 500*o.pipe.bore)
-		}
-		g.end(o)
+	if first.kind == "side" && o.to == first.to && r.IntN(2) == 0 {
+		*o = *first
 		return
 	}
 	o.pipe = g.pipe(g.bore(o.flow))

@@ -17,9 +17,9 @@ type anyLoop struct {
 	Strands []*anyStrand `json:"strands"`
 	Tees    []*anyTee    `json:"tees"`
 
-	r                           *rand.Rand
+	r                            *rand.Rand
 	pipes, pumps, vessels, lines strings.Builder
-	feeds                       []*anyFeed
+	feeds                        []*anyFeed
 }
 
 // anyVessel is one vessel. Its form matters to runs in time only.

@@ -9,7 +9,7 @@ import (
 
 func TestTmpSpec(t *testing.T) {
 	var all []*anyLoop
-	for seed := range uint64(200) {
+	for seed := range uint64(400) {
 		g := someLoop(seed, 0)
 		all = append(all, g)
 		os.WriteFile(fmt.Sprintf("/tmp/rl/%d.yaml", seed), []byte(g.file()), 0o644)

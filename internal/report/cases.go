@@ -11,12 +11,18 @@ import (
 
 // Columns of the table of cases, counted from 0.
 const (
-	caseAt     = 2
-	labelAt    = 4
-	happensAt  = 21
-	whenWide   = 7
-	mostHappen = 110 // columns for what happens
+	caseAt   = 2
+	labelAt  = 4
+	whenWide = 7
 )
+
+// happensAt is where what happens stands, from and to, as the page is wide.
+func (p *page) happensAt() (from, to int) {
+	if p.wide > bodyWidth {
+		return 34, 118
+	}
+	return 21, bodyWidth - whenWide - 1
+}
 
 // sceneRow is a row of the table: a scene, or some that come to the same.
 type sceneRow struct {
@@ -176,10 +182,10 @@ func whenWords(o outcome) string {
 // rowOf is one scene: what has no time and the first thing that has one in one
 // paragraph, what comes later on lines of its own.
 func (p *page) rowOf(label string, from int, all []outcome) []line {
-	to := min(p.wide-whenWide-1, happensAt+mostHappen)
+	at, to := p.happensAt()
 	var out []line
 	put := func(words, when string) {
-		lines := paragraph(words, happensAt, to)
+		lines := paragraph(words, at, to)
 		if last := len(lines) - 1; last >= 0 && when != "" {
 			lines[last] = lines[last].right(when, to+whenWide+1, noInk)
 		}
@@ -194,12 +200,12 @@ func (p *page) rowOf(label string, from int, all []outcome) []line {
 	for _, o := range all[n:] {
 		put(o.words, whenWords(o))
 	}
-	names := wrap(label, happensAt-from-1)
+	names := wrap(label, at-from-1)
 	for i, name := range names {
 		if i == len(out) {
 			out = append(out, line{})
 		}
-		out[i] = append(line{}.at(from).add(name, noInk).at(happensAt), cutFront(out[i])...)
+		out[i] = append(line{}.at(from).add(name, noInk).at(at), cutFront(out[i])...)
 	}
 	return out
 }

@@ -99,7 +99,7 @@ func (p *page) lastedWords(f working.Followed) string {
 	case f.Still:
 		return text + ", until nothing changed any more."
 	}
-	return text + "; it goes on as at the end."
+	return text + ", and it still moved then."
 }
 
 // coursesOf sorts the courses of the vessels, and of the store of the top-up, by

@@ -165,6 +165,8 @@ func sample(t *testing.T) *review.Review {
 	lip := b.give("settler", "lip_depth_fraction", working.RunWorst, "usual", quantity.Number, working.Exactly(0.65))
 	b.Note(working.Fact{Subject: "settler", Name: "fixing_grade", Word: "A4", At: "/vessels/settler/well"})
 
+	b.scenes()
+
 	about := func(c *review.Clause, subject, on, at string, n *working.Node, verdict review.Verdict) *review.Judgement {
 		j := &review.Judgement{Clause: c, Subject: subject, On: on, At: at, Verdict: verdict, Limit: c.Limits[0], Name: c.Limits[0].Quantity}
 		d := definition(j.Name, "")
@@ -209,4 +211,43 @@ func sample(t *testing.T) *review.Review {
 		}
 	}
 	return r
+}
+
+// scenes gives the sample something of everything that a scene can come to.
+func (b bench) scenes() {
+	const pump = "/pumps/main"
+	follow := func(s working.Scene, most, ends float64) {
+		s.Lasted = 7200
+		s.Reached = []working.Reached{
+			{Subject: "tank", Began: 0.942, Most: most, Least: ends, Ends: ends, Rim: 1.27},
+			{Subject: "settler", Began: 0.918, Most: 0.918, Least: 0.91, Ends: 0.91, Rim: 1.03},
+		}
+		b.Follow(s)
+	}
+	give := func(subject, name, in, fault string, kind quantity.Kind, x float64) {
+		a := working.Address{Subject: subject, Name: name, Case: in, Fault: fault}
+		b.Take(a, definition(name, kind), "/"+subject, working.Row("figure", kind, working.Exactly(x), "/"+subject, "these tests", "invented"))
+	}
+	air := working.Happened{At: 723, Subject: "settler", What: working.DrawsAir}
+	spill := func(at float64, vessel string) working.Happened {
+		return working.Happened{At: at, Subject: vessel, What: working.Spills, OrLater: at > 500}
+	}
+	follow(working.Scene{Case: "one_blocked", Fault: "solids-run blocked", Subject: "solids-run", At: "/lines/solids-run", Happened: []working.Happened{spill(402, "tank"), air}}, 1.272, 1.2)
+	give("solids-run", "to_floor", "one_blocked", "solids-run blocked", quantity.Volume, 0.0484)
+	follow(working.Scene{Case: "one_blocked", Fault: "lift blocked", Subject: "lift", At: "/lines/lift"}, 0.942, 0.91)
+	follow(working.Scene{Case: "stopped", Fault: "siphon break open", Subject: "pumps", At: "/pumps"}, 0.942, 0.9)
+	give("tank", "static_level", "stopped", "siphon break open", quantity.Length, 0.9)
+	give("tank", "tank_kept", "stopped", "siphon break open", quantity.Fraction, 0.936)
+	follow(working.Scene{Case: "stopped", Fault: "siphon break blocked", Subject: "pumps", At: "/pumps"}, 0.942, 0.7)
+	give("tank", "tank_kept_capped", "stopped", "siphon break blocked", quantity.Fraction, 0.51)
+	for _, f := range []string{"solids-run open", "solids-run open, vents capped"} {
+		follow(working.Scene{Case: "open_joint", Fault: f, Subject: "solids-run", At: "/lines/solids-run/pieces/7", Happened: []working.Happened{air}}, 0.942, 0.9)
+		give("solids-run", "to_floor", "open_joint", f, quantity.Volume, 0.1836)
+	}
+	follow(working.Scene{Case: "rain", Fault: "rain", Subject: "rain", At: "/site/under", Reason: "it takes more steps than are followed", Happened: []working.Happened{spill(600, "tank"), spill(600, "settler")}}, 1.28, 1.28)
+	for _, f := range []string{"solids-run/5 shut", "lift/1 shut"} {
+		b.Follow(working.Scene{Case: "wrong_valve", Fault: f, Subject: f[:len(f)-5], At: pump, Missing: []working.Gap{{Pointer: pump + "/dry_below"}, {Why: "the flow divides"}}})
+	}
+	follow(working.Scene{Case: "restart", Fault: "start", Subject: "pumps", At: "/pumps"}, 0.951, 0.942)
+	give("settler", "start_cover", "restart", "start", quantity.Length, 0.124)
 }

@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"io"
 	"math"
-	"strings"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/review"
@@ -61,7 +60,7 @@ func (r recorder) review() *reviewRecord {
 	out := &reviewRecord{
 		Name: r.Name, Status: r.Status,
 		Judgements: []judgementRecord{}, Findings: []findingRecord{}, Silent: []string{},
-		Assumed: []nodeRecord{}, NotLooked: []remarkRecord{},
+		Scenes: r.scenes(), Assumed: []nodeRecord{}, NotLooked: []remarkRecord{},
 	}
 	index := map[*review.Judgement]int{}
 	for i, j := range r.Judgements {
@@ -193,9 +192,7 @@ func (r recorder) node(in working.Input, deep int) nodeRecord {
 	if v, known := n.Value(); known {
 		out.Value = r.value(n.Kind, v)
 	}
-	for _, g := range n.Gaps() {
-		out.Missing = append(out.Missing, strings.TrimSpace(g.Pointer+" "+g.Why))
-	}
+	out.Missing = gapTexts(n.Gaps())
 	if deep > 0 {
 		for _, from := range n.Inputs {
 			out.Inputs = append(out.Inputs, r.node(from, deep-1))

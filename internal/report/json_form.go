@@ -31,6 +31,7 @@ type (
 		Judgements []judgementRecord `json:"judgements"`
 		Findings   []findingRecord   `json:"findings"`
 		Silent     []string          `json:"nothing_to_judge"`
+		Scenes     []sceneRecord     `json:"scenes"`
 		Assumed    []nodeRecord      `json:"assumed"`
 		NotLooked  []remarkRecord    `json:"not_looked_at"`
 	}
@@ -107,6 +108,38 @@ type (
 		Note    string       `json:"note,omitempty"`
 		Missing []string     `json:"missing,omitempty"`
 		Inputs  []nodeRecord `json:"inputs,omitempty"`
+	}
+	sceneRecord struct {
+		Case       string           `json:"case"`
+		Fault      string           `json:"fault"`
+		Subject    string           `json:"subject"`
+		Place      place            `json:"place"`
+		Lasted     *valueRecord     `json:"lasted,omitempty"`
+		Reason     string           `json:"reason,omitempty"`
+		Missing    []string         `json:"missing,omitempty"`
+		Levels     []reachedRecord  `json:"levels,omitempty"`
+		Happens    []happensRecord  `json:"happens,omitempty"`
+		Quantities []quantityRecord `json:"quantities,omitempty"`
+	}
+	reachedRecord struct {
+		Vessel   string  `json:"vessel"`
+		Began    float64 `json:"began"`
+		Least    float64 `json:"least"`
+		Greatest float64 `json:"greatest"`
+		Ends     float64 `json:"ends"`
+		Rim      float64 `json:"rim"`
+	}
+	happensRecord struct {
+		What    string      `json:"what"`
+		Vessel  string      `json:"vessel"`
+		At      valueRecord `json:"at"`
+		OrLater bool        `json:"or_later,omitempty"`
+	}
+	quantityRecord struct {
+		Address string       `json:"address"`
+		Title   string       `json:"title"`
+		Value   *valueRecord `json:"value,omitempty"`
+		Missing []string     `json:"missing,omitempty"`
 	}
 	remarkRecord struct {
 		Text  string `json:"text"`

@@ -133,6 +133,11 @@ func (p *page) judgedEntries(q *part) []entry {
 	}
 	for i := range out {
 		e := &out[i]
+		if head := caseHeads[caseOf(e.judgement)]; head != "" && slices.ContainsFunc(out, func(other entry) bool {
+			return other.name == e.name && other.subject == e.subject && caseOf(other.judgement) != caseOf(e.judgement)
+		}) {
+			e.title += ", " + head
+		}
 		switch piece := p.piece(e.subject); {
 		case e.like > 1:
 			e.title += ", the worst of " + counted(e.like)
@@ -145,6 +150,12 @@ func (p *page) judgedEntries(q *part) []entry {
 		}
 	}
 	return out
+}
+
+// caseOf is the case that governs a judgement.
+func caseOf(j *review.Judgement) string {
+	name, _, _ := strings.Cut(j.When, ", ")
+	return name
 }
 
 // thingOf is what of a vessel a subject names: "well" of "settler/well/fixings"; empty for the vessel itself.

@@ -96,7 +96,7 @@ func sceneMeaning(sc working.Scene, s *system.System) string {
 		}
 		return "every pump off; siphon breaks let no air in"
 	case "restart":
-		return "every pump on again, from the levels at rest"
+		return "every pump goes on, from the levels at rest"
 	case "open_joint":
 		words := "it comes apart"
 		if l := s.Line(line); l != nil {

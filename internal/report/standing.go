@@ -102,11 +102,11 @@ func (p *page) atRest(vessel string) (float64, bool) {
 func (s standing) line(name string, in quantity.System, more bool) line {
 	l := line{}.at(caseAt).add(clip(safe(name), 20), noInk)
 	put := func(z float64, end int, i ink) {
-		text := "?"
-		if !math.IsNaN(z) {
-			text = heightShown(z, in)
+		if math.IsNaN(z) {
+			l = l.right("?", end, noInk)
+			return
 		}
-		l = l.right(text, end, i)
+		l = l.right(heightShown(z, in), end, i)
 	}
 	put(s.rest, restEnd, waterInk)
 	put(s.running, runningEnd, waterInk)

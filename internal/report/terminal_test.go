@@ -190,6 +190,13 @@ func TestStrangersFile(t *testing.T) {
 				f.Number = i * 70
 			}
 			r.NotLooked = append(r.NotLooked, review.Remark{Pointer: "/" + evil}, review.Remark{Pointer: evil + "/" + evil})
+			for i := range r.Ledger.Scenes {
+				sc := &r.Ledger.Scenes[i]
+				sc.Subject, sc.Fault, sc.Reason = evil, evil, evil
+				for k := range sc.Happened {
+					sc.Happened[k].Subject = evil
+				}
+			}
 			most := 80
 			if o.Width >= 132 {
 				most = o.Width

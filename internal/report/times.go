@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"sort"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/working"
@@ -119,16 +120,14 @@ func largestJump(courses []working.Series, times []float64) float64 {
 
 // atTime is a course at a time, between two steps in a straight line.
 func atTime(c working.Series, t float64) float64 {
-	for i, at := range c.T {
-		if at < t {
-			continue
-		}
-		if i == 0 || at == c.T[i-1] {
-			return c.Y[i]
-		}
-		return c.Y[i-1] + (c.Y[i]-c.Y[i-1])*(t-c.T[i-1])/(at-c.T[i-1])
+	i := sort.SearchFloat64s(c.T, t)
+	switch {
+	case i == len(c.T):
+		return c.Y[i-1]
+	case i == 0 || c.T[i] == c.T[i-1]:
+		return c.Y[i]
 	}
-	return c.Y[len(c.Y)-1]
+	return c.Y[i-1] + (c.Y[i]-c.Y[i-1])*(t-c.T[i-1])/(c.T[i]-c.T[i-1])
 }
 
 func rangeOf(c working.Series) (low, high float64) {

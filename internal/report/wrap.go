@@ -90,7 +90,7 @@ func wrap(text string, most int) []string {
 	most = max(most, 8)
 	var lines []string
 	current := ""
-	for _, word := range strings.Fields(safe(text)) {
+	for _, word := range words(safe(text)) {
 		switch {
 		case current == "":
 			current = word
@@ -110,6 +110,19 @@ func wrap(text string, most int) []string {
 		lines = append(lines, current)
 	}
 	return lines
+}
+
+// words is the words of a text; the sign behind a number of percents goes with it.
+func words(text string) []string {
+	var out []string
+	for _, word := range strings.Fields(text) {
+		if last := len(out) - 1; last >= 0 && strings.Trim(word, ";,.") == "%" {
+			out[last] += " " + word
+			continue
+		}
+		out = append(out, word)
+	}
+	return out
 }
 
 // paragraph is text wrapped into lines from one column to another, counted from 0.

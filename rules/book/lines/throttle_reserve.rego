@@ -23,10 +23,10 @@
 #     - {solve: "/vessels/{to}/stands_at", to: 5 mm}
 #     - {replace: next_bore}
 #   example:
-#     - {at: /pipes/thin, value: {standard: AS/NZS 1477, class: PN12, size: DN25}}
+#     - {at: /pipes/thin, value: {standard: ASTM D1785, class: Sch 40, size: 1-1/4 in}}
 #     - {at: /lines/clear-run/pipe, value: thin}
-#     - {at: /lines/clear-run/pieces/0/through/seal, value: {hole: 44.45 mm, outside: 33.4 mm}}
-#     - {at: /lines/clear-run/pieces/2/through/seal, value: {hole: 44.45 mm, outside: 33.4 mm}}
+#     - {at: /lines/clear-run/pieces/0/through/seal, value: {hole: 50.8 mm, outside: 42.2 mm}}
+#     - {at: /lines/clear-run/pieces/2/through/seal, value: {hole: 50.8 mm, outside: 42.2 mm}}
 package book.lines.throttle_reserve
 
 import data.vocab

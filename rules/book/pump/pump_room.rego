@@ -25,7 +25,7 @@
 #     - {replace: next_bore}
 #     - {solve: /working_flow/least, to: 10 L/h}
 #   example:
-#     - {at: /pumps/main/curve, value: [[0 L/h, 1.75 m], [400 L/h, 1.62 m], [800 L/h, 1.31 m], [1000 L/h, 1.07 m], [1200 L/h, 0.82 m], [1500 L/h, 0.42 m], [1750 L/h, 0 m]]}
+#     - {at: /pumps/main/curve, value: [[0 L/h, 1.75 m], [400 L/h, 1.60 m], [800 L/h, 1.27 m], [1000 L/h, 1.02 m], [1200 L/h, 0.77 m], [1500 L/h, 0.38 m], [1720 L/h, 0 m]]}
 package book.pump.pump_room
 
 import data.vocab
