@@ -26,6 +26,13 @@ var soundToDelete = map[string]string{
 // a key, the subject goes. The reason why silence does not help all the same.
 var judgesStatement = map[string][2]string{
 	"toxic_metals": {"/material", "the list of metals has to be stated, and covers every part that names no material"},
+	// A line without its duty is one in which water runs every day, and is judged as such.
+	"siphon_crest":     {"/duty", "what makes it a siphon worked by hand is its duty"},
+	"siphon_end":       {"/duty", "as siphon_crest"},
+	"siphon_primed":    {"/duty", "as siphon_crest"},
+	"takes_draw_down":  {"/duty", "as siphon_crest"},
+	"overflow_carries": {"/duty", "what makes it an overflow is its duty"},
+	"overflow_way":     {"/duty", "as overflow_carries"},
 }
 
 // Whatever is deleted from a file, no judgement of a subject that is still there

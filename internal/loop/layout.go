@@ -271,7 +271,7 @@ func (y *layout) lawOf(b *bench, l *system.Line) func(x []float64) network.Law {
 		return func(x []float64) network.Law { return w.law(x) }
 	case len(l.Pieces) == 0:
 		return func([]float64) network.Law {
-			return &network.Line{Drowned: func(q float64) float64 { return q }, Free: func(float64) float64 { return math.Inf(-1) }}
+			return network.NewLine(func(q float64) (drowned, free float64) { return q, math.Inf(-1) })
 		}
 	case pressed(l):
 		w := b.press(y.s, l, y.runCase != working.RunLeast)
@@ -302,10 +302,7 @@ func pressed(l *system.Line) bool {
 }
 
 func (w way) law(x []float64) *network.Line {
-	return &network.Line{
-		Drowned: func(q float64) float64 { return w.drowned(q, x) },
-		Free:    func(q float64) float64 { return w.free(q, x) },
-	}
+	return network.NewLine(func(q float64) (drowned, free float64) { return w(q, x) })
 }
 
 // law is that of a line with pumps: none runs until they lift the water to its rest.
@@ -314,10 +311,11 @@ func (w lifted) law(x []float64) network.Law {
 	if err != nil {
 		return network.Constant(math.NaN())
 	}
-	line := &network.Line{
-		Drowned: func(q float64) float64 { return w.drowned(q, x) - h.past(q) },
-		Free:    func(q float64) float64 { return w.free(q, x) - h.past(q) },
-	}
+	line := network.NewLine(func(q float64) (drowned, free float64) {
+		drowned, free = w.way(q, x)
+		head := h.past(q)
+		return drowned - head, free - head
+	})
 	return raised{line, w.rest(x) - h.head(0)}
 }
 
@@ -352,8 +350,10 @@ func (b *bench) back(s *shape, l *system.Line) func(x []float64) *network.Line {
 	loss := s.loss(b.elements(l))
 	brim := s.take(working.In("zi", b.brim(l)))[0]
 	return func(x []float64) *network.Line {
-		all := func(q float64) float64 { return loss(q, x, -1) }
-		return &network.Line{Drowned: all, Free: func(q float64) float64 { return x[brim] + all(q) }}
+		return network.NewLine(func(q float64) (drowned, free float64) {
+			all := loss(q, x, -1)
+			return all, x[brim] + all
+		})
 	}
 }
 

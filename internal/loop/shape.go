@@ -51,20 +51,29 @@ func pick(x []float64, at []int, into []float64) []float64 {
 
 // loss adds elements and gives the head lost in the first n of them, or in all when n is below zero.
 func (s *shape) loss(elements []element) func(q float64, x []float64, n int) float64 {
+	along := s.along(elements)
+	return func(q float64, x []float64, n int) float64 {
+		sums := along(q, x)
+		if n < 0 || n >= len(sums) {
+			n = len(sums) - 1
+		}
+		return sums[n]
+	}
+}
+
+// along adds elements and gives the head lost in the first of them, the first two and so
+// on; at zero none. The sums hold until it is asked again.
+func (s *shape) along(elements []element) func(q float64, x []float64) []float64 {
 	places := make([][]int, len(elements))
 	for i, e := range elements {
 		places[i] = s.take(e.inputs...)
 	}
-	scratch := make([]float64, 0, 16)
-	return func(q float64, x []float64, n int) float64 {
-		sum := 0.0
+	scratch, sums := make([]float64, 0, 16), make([]float64, len(elements)+1)
+	return func(q float64, x []float64) []float64 {
 		for i, e := range elements {
-			if i == n {
-				break
-			}
 			scratch = pick(x, places[i], scratch)
-			sum += e.loss(q, scratch)
+			sums[i+1] = sums[i] + e.loss(q, scratch)
 		}
-		return sum
+		return sums
 	}
 }

@@ -123,8 +123,10 @@ func (g *stage) backwards(line *system.Line) {
 	law := func(stops func(x []float64) float64) func(x []float64) network.Law {
 		return func(x []float64) network.Law {
 			edge := stops(x)
-			all := func(q float64) float64 { return loss(q, x, -1) }
-			return &network.Line{Drowned: all, Free: func(q float64) float64 { return edge + all(q) }}
+			return network.NewLine(func(q float64) (drowned, free float64) {
+				all := loss(q, x, -1)
+				return all, edge + all
+			})
 		}
 	}
 	g.backs[line] = [2]int{
@@ -207,10 +209,10 @@ func (g *stage) comeOpen(line *system.Line) {
 			edge := g.number(brimBehind(rest), "zb")
 			return func(x []float64) network.Law {
 				z := edge(x)
-				return &network.Line{
-					Drowned: func(q float64) float64 { return loss(q, x, -1) },
-					Free:    func(q float64) float64 { return z + loss(q, x, -1) },
-				}
+				return network.NewLine(func(q float64) (drowned, free float64) {
+					all := loss(q, x, -1)
+					return all, z + all
+				})
 			}
 		})
 	}

@@ -14,23 +14,18 @@ import (
 // it has air above the water.
 //
 //	z = max(z2 + drowned(q), free(q))
-type way struct {
-	drowned, free func(q float64, x []float64) float64
-}
+type way func(q float64, x []float64) (drowned, free float64)
 
 // needed is the level that a flow asks for above the line when the water below stands at z2.
 func (w way) needed(q, z2 float64, x []float64) float64 {
-	z := w.free(q, x)
-	if !math.IsInf(z2, -1) {
-		z = math.Max(z, z2+w.drowned(q, x))
-	}
-	return z
+	drowned, free := w(q, x)
+	return math.Max(free, z2+drowned)
 }
 
 // way lays out a line down which the water runs by its own weight.
 func (b *bench) way(s *shape, l *system.Line) way {
 	elements := b.elements(l)
-	loss := s.loss(elements)
+	along := s.along(elements)
 	type edge struct {
 		control
 		at []int
@@ -49,20 +44,20 @@ func (b *bench) way(s *shape, l *system.Line) way {
 			working.In("doubt", doubt)), s.take(c.screen.inputs...)...)})
 	}
 	leaves := b.leaving(s, l)
-	return way{
-		drowned: func(q float64, x []float64) float64 { return loss(q, x, -1) },
-		free: func(q float64, x []float64) float64 {
-			z := leaves(q, x) + loss(q, x, -1)
-			for _, c := range edges {
-				head, half := c.over(q, x[c.at[1]]-2*x[c.at[2]])
-				h := x[c.at[0]] + head + x[c.at[3]]*half + loss(q, x, c.before)
-				if c.screen.loss != nil {
-					h += c.screen.loss(q, pick(x, c.at[4:], nil))
-				}
-				z = math.Max(z, h)
+	return func(q float64, x []float64) (drowned, free float64) {
+		lost := along(q, x)
+		drowned = lost[len(elements)]
+		free = leaves(q, x) + drowned
+		for _, c := range edges {
+			head, half := c.over(q, x[c.at[1]]-2*x[c.at[2]])
+			h := x[c.at[0]] + head + x[c.at[3]]*half + lost[c.before]
+			if c.screen.loss != nil {
+				h += c.screen.loss(q, pick(x, c.at[4:], nil))
 			}
-			return z
-		}}
+			free = math.Max(free, h)
+		}
+		return drowned, free
+	}
 }
 
 // leaving is how high the water stands in the end of a line that ends in the air;
@@ -96,7 +91,7 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 		curves = append(curves, curve(s, pump))
 	}
 	elements := b.elements(l)
-	loss := s.loss(elements)
+	along := s.along(elements)
 	end := func([]float64) float64 { return math.Inf(-1) }
 	if l.To.Line == nil {
 		zm := s.take(working.In("zm", mouth(l)))[0]
@@ -122,13 +117,14 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 		}
 		return out, nil
 	}}
-	w.drowned = func(q float64, x []float64) float64 { return loss(q, x, -1) }
-	w.free = func(q float64, x []float64) float64 {
-		z := end(x) + loss(q, x, -1)
+	w.way = func(q float64, x []float64) (drowned, up float64) {
+		lost := along(q, x)
+		drowned = lost[len(elements)]
+		up = end(x) + drowned
 		if free {
-			z = math.Max(z, x[zc]+loss(q, x, before))
+			up = math.Max(up, x[zc]+lost[before])
 		}
-		return z
+		return drowned, up
 	}
 	w.rest = func(x []float64) float64 {
 		if zc < 0 {

@@ -29,19 +29,28 @@ func (f Func) Flow(up, down float64) (q, byUp, byDown float64) {
 // higher of what its whole length asks for over the level below, and of what it
 // asks for where it has air above the water, its mouth among them.
 //
-//	up = max(down + Drowned(q), Free(q))
+//	up = max(down + drowned(q), free(q))
 //
 // A pump in the line takes its head off both. Both rise with q; so there is one
 // flow for two levels, and none while the level above is under that of q = 0.
 //
 // Source: FHWA 2012, Hydraulic Design of Highway Culverts, HDS-5: inlet or outlet control, whichever passes less.
 type Line struct {
-	Drowned func(q float64) float64
-	Free    func(q float64) float64
-	Back    *Line   // the same line from its other end; nil where nothing can run back
-	Loss    float64 // of a tee at one of its ends, m for each (m3/s)2: may be below zero
+	Asks func(q float64) (drowned, free float64)
+	Back *Line   // the same line from its other end; nil where nothing can run back
+	Loss float64 // of a tee at one of its ends, m for each (m3/s)2: may be below zero
 
-	last answer // where it was last solved
+	dry, dryFree float64 // what it asks for at no flow, once it was asked
+	asked        bool
+	last         answer // where it was last solved
+}
+
+// NewLine is a line that asks for so much at a flow.
+func NewLine(asks func(q float64) (drowned, free float64)) *Line { return &Line{Asks: asks} }
+
+// Both is what a line asks for, from two functions.
+func Both(drowned, free func(q float64) float64) func(q float64) (float64, float64) {
+	return func(q float64) (float64, float64) { return drowned(q), free(q) }
 }
 
 // answer is a flow and its slopes at two levels, with the loss of a tee that held then.
@@ -51,13 +60,20 @@ type answer struct {
 	known           bool
 }
 
-// need is the level above that a flow asks for, and that alone.
-func (l *Line) need(q, down float64) float64 {
-	z := l.Free(q)
-	if !math.IsInf(down, -1) {
-		z = math.Max(z, down+l.Drowned(q))
+// need is the level above that a flow asks for, and that alone, and whether it is the level below that holds it up.
+func (l *Line) need(q, down float64) (z float64, held bool) {
+	drowned, free := l.dry, l.dryFree
+	if q != 0 || !l.asked {
+		drowned, free = l.Asks(q)
 	}
-	return z + l.Loss*q*q
+	if q == 0 {
+		l.dry, l.dryFree, l.asked = drowned, free, true
+	}
+	z = free
+	if over := down + drowned; over > free || math.IsNaN(drowned) {
+		z, held = over, true
+	}
+	return z + l.Loss*q*q, held
 }
 
 // Flow implements Law.
@@ -70,12 +86,13 @@ func (l *Line) Flow(up, down float64) (q, byUp, byDown float64) {
 
 func (l *Line) answer(up, down float64) answer {
 	a := answer{up: up, down: down, loss: l.Loss, known: true}
-	switch {
-	case l.need(0, down) < up:
+	if rest, _ := l.need(0, down); rest < up {
 		a.q, a.byUp, a.byDown = l.solved(up, down)
-	case l.Back != nil && !math.IsInf(down, -1) && l.Back.need(0, up) < down:
-		q, byUp, byDown := l.Back.Flow(down, up)
-		a.q, a.byUp, a.byDown = -q, -byDown, -byUp
+	} else if l.Back != nil && !math.IsInf(down, -1) {
+		if rest, _ := l.Back.need(0, up); rest < down {
+			q, byUp, byDown := l.Back.Flow(down, up)
+			a.q, a.byUp, a.byDown = -q, -byDown, -byUp
+		}
 	}
 	return a
 }
@@ -91,12 +108,16 @@ const greatest = 10.0
 // halved (as logarithms) where a step does not come nearer.
 func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 	lo, hi := 0.0, math.Inf(1)
-	q, slope := l.last.q+(up-l.last.up)*l.last.byUp, l.last.byUp
+	q, slope := l.last.q+(up-l.last.up)*l.last.byUp+(down-l.last.down)*l.last.byDown, l.last.byUp
+	if math.IsNaN(q) {
+		q = l.last.q + (up-l.last.up)*l.last.byUp
+	}
 	if !l.last.known || !(q > 0) || !(slope > 0) || math.IsInf(q, 0) {
 		q, slope = 3e-4, 0
 	}
-	f := l.need(q, down) - up
-	best := math.Inf(1)
+	z, held := l.need(q, down)
+	f := z - up
+	best, fresh := math.Inf(1), false
 	for range 80 {
 		if f < 0 {
 			lo = q
@@ -122,22 +143,29 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 				next = math.Sqrt(lo * hi)
 			}
 		}
-		g := l.need(next, down) - up
-		if s := (next - q) / (g - f); s > 0 && !math.IsInf(s, 0) {
-			slope = s
+		var now bool
+		z, now = l.need(next, down)
+		g := z - up
+		s := (next - q) / (g - f)
+		if s > 0 && !math.IsInf(s, 0) {
+			// of two flows that are near, but not as near as rounding is to their levels
+			apart := math.Abs(next-q) / next
+			slope, fresh = s, now == held && apart < 1e-3 && apart > 1e-7 && math.Abs(g-f) > 1e-9
 		} else {
-			slope = 0
+			slope, fresh = 0, false
 		}
-		q, f = next, g
+		q, f, held = next, g, now
 	}
-	h := math.Max(1e-4*q, 1e-9)
-	at := l.need(q, down)
-	byUp = h / math.Max(l.need(q+h, down)-at, h*1e-3)
-	if !math.IsInf(down, -1) {
-		byDown = -byUp * math.Min(1, math.Max(0, (l.need(q, down+1e-6)-at)/1e-6))
+	if byUp = slope; !fresh {
+		h := math.Max(1e-4*q, 1e-9)
+		more, _ := l.need(q+h, down)
+		byUp = h / math.Max(more-z, h*1e-3)
+	}
+	if held {
+		byDown = -byUp
 	}
 	// what the search left, along the slope: wide short lines make a flow of next to nothing
-	if next := q - (at-up)*byUp; math.Abs(at-up) < levelTolerance && next > lo && next < hi {
+	if next := q - f*byUp; math.Abs(f) < levelTolerance && next > lo && next < hi {
 		q = next
 	}
 	return q, byUp, byDown
@@ -147,7 +175,7 @@ func (l *Line) solved(up, down float64) (q, byUp, byDown float64) {
 func (n *Network) forget() {
 	for _, link := range n.Links {
 		for l, _ := link.Law.(*Line); l != nil; l = l.Back {
-			l.last.known = false
+			l.last.known, l.asked = false, false
 		}
 	}
 }

@@ -24,7 +24,7 @@ func (d duct) free(q float64) float64 {
 	return d.invert + h
 }
 
-func (d duct) line() *Line { return &Line{Drowned: d.drowned, Free: d.free} }
+func (d duct) line() *Line { return NewLine(Both(d.drowned, d.free)) }
 
 // both is a pipe under water at both ends, through which it may run either way.
 func (d duct) both() *Line {
@@ -45,9 +45,10 @@ func someDuct(r *rand.Rand) duct {
 // pump is a line with a pump of a parabola, lifting over a mouth at a height.
 func (d duct) pump(shutOff, open, mouth float64) *Line {
 	head := func(q float64) float64 { return shutOff * (1 - q/open*math.Abs(q/open)) }
-	return &Line{
-		Drowned: func(q float64) float64 { return d.drowned(q) - head(q) },
-		Free:    func(q float64) float64 { return mouth + d.drowned(q) - head(q) }}
+	return NewLine(func(q float64) (drowned, free float64) {
+		drowned = d.drowned(q) - head(q)
+		return drowned, mouth + drowned
+	})
 }
 
 // The flow of a line is the one that asks for the level there is, and the same from wherever the search began.
@@ -147,10 +148,10 @@ func TestFlowsRiseWithTheLevelAbove(t *testing.T) {
 // Maurer, Hydraulics and water resources: examples (open book), 4.4: 0.413 m3/s at a head of 0.6 m in 100 m of 500 mm pipe. The search
 // begins with so little that its first slope points a hundred times too far.
 func TestAWideLine(t *testing.T) {
-	l := &Line{Free: func(float64) float64 { return math.Inf(-1) }, Drowned: func(q float64) float64 {
+	l := NewLine(func(q float64) (float64, float64) {
 		h, _ := pipeflow.HeadLoss(q, 0.5, 100, 0.046e-3, 1.023e-6)
-		return h * water.G / 9.81
-	}}
+		return h * water.G / 9.81, math.Inf(-1)
+	})
 	q, _, _ := l.Flow(0.6, 0)
 	near(t, "flow", q, 0.413, 0.005)
 }
@@ -168,7 +169,7 @@ func TestAShortWideLine(t *testing.T) {
 
 // A line that asks for nothing more at any flow is open; it is not searched for ever, and does not give what is no number.
 func TestALineWithoutResistance(t *testing.T) {
-	l := &Line{Drowned: func(float64) float64 { return 0 }, Free: func(float64) float64 { return 0 }}
+	l := NewLine(func(float64) (float64, float64) { return 0, 0 })
 	if q, _, _ := l.Flow(1, 0); !(q >= greatest) || math.IsInf(q, 0) {
 		t.Errorf("an open line carries %g", q)
 	}
@@ -187,7 +188,7 @@ func TestALineChangedByATrigger(t *testing.T) {
 			return math.Inf(1)
 		}
 		return -1
-	}, func() { opened, l.Drowned = true, wide.drowned })
+	}, func() { opened, l.Asks = true, Both(wide.drowned, wide.free) })
 	before := n.Flows([]float64{1, 0})[0]
 	if name, tripped := n.trip([]float64{1, 0}); !tripped || name != "opens" {
 		t.Fatal("the trigger did not trip")

@@ -33,9 +33,7 @@ func TestACircle(t *testing.T) {
 	n := &Network{}
 	up, low := n.Node(tank("tank", 1, 1)), n.Node(tank("sump", 0.5, 1))
 	n.Join("over", up, low, Func(func(z, _ float64) float64 { return 0.5 * math.Pow(math.Max(0, z-0.6), 1.5) }))
-	n.Join("pump", low, up, &Line{
-		Drowned: func(q float64) float64 { return q*q*1e6 - 1.5 },
-		Free:    func(q float64) float64 { return 0.7 + q*q*1e6 - 1.5 }})
+	n.Join("pump", low, up, NewLine(func(q float64) (float64, float64) { return q*q*1e6 - 1.5, 0.7 + q*q*1e6 - 1.5 }))
 	start := []float64{0.55, 0.4}
 	s := n.Steady(start)
 	if !s.Found {

@@ -17,7 +17,18 @@ type Table struct {
 
 // Tabulate works a line out for many runs. A line with a tee at its end stays as it is.
 func Tabulate(l *Line) *Table {
-	t := &Table{drowned: newCurve(l.Drowned), free: newCurve(l.Free)}
+	known := map[float64][2]float64{} // the two curves have most of their points in common
+	asks := func(which int) func(q float64) float64 {
+		return func(q float64) float64 {
+			two, ok := known[q]
+			if !ok {
+				two[0], two[1] = l.Asks(q)
+				known[q] = two
+			}
+			return two[which]
+		}
+	}
+	t := &Table{drowned: newCurve(asks(0)), free: newCurve(asks(1))}
 	if l.Back != nil {
 		t.back = Tabulate(l.Back)
 	}

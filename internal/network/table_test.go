@@ -83,7 +83,7 @@ func TestTablesOfOddLines(t *testing.T) {
 		"all at once":    func(q float64) float64 { return 1e300 * q },
 		"minus infinity": func(float64) float64 { return math.Inf(-1) },
 	} {
-		table := Tabulate(&Line{Drowned: need, Free: free})
+		table := Tabulate(NewLine(Both(need, free)))
 		before := math.Inf(-1)
 		for up := -2.0; up < 20; up += 0.01 {
 			q, byUp, byDown := table.Flow(up, 0)
@@ -100,11 +100,11 @@ func TestATableHeldBackOneWayOnly(t *testing.T) {
 	d := duct{bore: 0.04, length: 2, fittings: 1.5, invert: 0.2}
 	nothing := func(float64) float64 { return 0 }
 	for name, l := range map[string]*Line{
-		"never free":    {Drowned: d.drowned, Free: func(float64) float64 { return math.Inf(-1) }},
-		"never drowned": {Drowned: func(float64) float64 { return math.Inf(-1) }, Free: d.free},
-		"no mouth":      {Drowned: d.drowned, Free: nothing},
-		"no length":     {Drowned: nothing, Free: d.free},
-		"late mouth":    {Drowned: d.drowned, Free: func(q float64) float64 { return 1e3 * math.Max(0, q-1e-4) }},
+		"never free":    NewLine(Both(d.drowned, func(float64) float64 { return math.Inf(-1) })),
+		"never drowned": NewLine(Both(func(float64) float64 { return math.Inf(-1) }, d.free)),
+		"no mouth":      NewLine(Both(d.drowned, nothing)),
+		"no length":     NewLine(Both(nothing, d.free)),
+		"late mouth":    NewLine(Both(d.drowned, func(q float64) float64 { return 1e3 * math.Max(0, q-1e-4) })),
 	} {
 		table := Tabulate(l)
 		for _, up := range []float64{0.1, 0.3, 0.35, 0.5, 1} {

@@ -36,7 +36,9 @@ func (p *plan) tank(area, z float64) int {
 
 // pipe joins two nodes by a pipe that never has air in it; water may run through it either way.
 func (p *plan) pipe(from, to int, loss func(q float64) float64) *network.Link {
-	return p.Join("pipe", from, to, &network.Line{Drowned: loss, Free: never, Back: &network.Line{Drowned: loss, Free: never}})
+	line := network.NewLine(network.Both(loss, never))
+	line.Back = network.NewLine(network.Both(loss, never))
+	return p.Join("pipe", from, to, line)
 }
 
 func never(float64) float64 { return math.Inf(-1) }
@@ -111,7 +113,7 @@ func (in *inputs) crest() (q, gone float64, err error) {
 
 // lifting is a pump between two levels with the pipe behind it.
 func lifting(head, loss func(q float64) float64) *network.Line {
-	return &network.Line{Drowned: func(q float64) float64 { return loss(q) - head(q) }, Free: never}
+	return network.NewLine(network.Both(func(q float64) float64 { return loss(q) - head(q) }, never))
 }
 
 func init() {

@@ -19,7 +19,7 @@ const (
 // happensAt is where what happens stands, from and to, as the page is wide.
 func (p *page) happensAt() (from, to int) {
 	if p.wide > bodyWidth {
-		return 34, 118
+		return 34, 98
 	}
 	return 21, bodyWidth - whenWide - 1
 }

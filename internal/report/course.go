@@ -97,7 +97,7 @@ func (p *page) lastedWords(f working.Followed) string {
 	case f.Reason != "":
 		return text + " and no further: " + f.Reason + "."
 	case f.Still:
-		return text + ", until nothing changed any more."
+		return text + ", until all stood still."
 	}
 	return text + ", and it still moved then."
 }
@@ -147,14 +147,17 @@ func (p *page) isStore(subject string) bool {
 func (p *page) fit(list []working.Series, columns int) int {
 	end := clockEnd
 	for i, c := range list {
-		if end += columnOf(c); end > columns && i > 0 {
+		if end += p.columnOf(c); end > columns && i > 0 {
 			return i
 		}
 	}
 	return len(list)
 }
 
-func columnOf(c working.Series) int {
+func (p *page) columnOf(c working.Series) int {
+	if p.isStore(c.Subject) {
+		return courseWide + 1
+	}
 	return max(courseWide, min(width(safe(c.Subject)), 16)+2)
 }
 
@@ -162,7 +165,7 @@ func (p *page) rowsInTime(list []working.Series, times []float64) []line {
 	head := line{}.right("time", clockEnd, noInk)
 	end := clockEnd
 	for _, c := range list {
-		end += columnOf(c)
+		end += p.columnOf(c)
 		name := clip(safe(c.Subject), 16)
 		if p.isStore(c.Subject) {
 			name = "store, %"
@@ -173,7 +176,7 @@ func (p *page) rowsInTime(list []working.Series, times []float64) []line {
 	for _, t := range times {
 		l, end := line{}.right(clock(t), clockEnd, noInk), clockEnd
 		for _, c := range list {
-			end += columnOf(c)
+			end += p.columnOf(c)
 			l = l.right(p.stands(c, atTime(c, t)), end, waterInk)
 		}
 		out = append(out, l)
