@@ -15,6 +15,19 @@ func criticalAngle(q, d float64) (t float64, short bool) {
 	if bad(least) || least >= 2*math.Pi || balance(2*math.Pi) <= 0 {
 		return 2 * math.Pi, false
 	}
+	// Newton steps from below come in at once; the bracket is for where they do not.
+	t = min(least*(1+least/40), 6)
+	for range 20 {
+		half, wet := math.Sin(t/2), segment(t)
+		miss := 3*math.Log(wet) - math.Log(half) - target
+		step := miss / (6*half*half/wet - math.Cos(t/2)/(2*half))
+		if next := t - step; !(next > least/2 && next < 2*math.Pi && math.Abs(step) < 0.5*t) {
+			break
+		}
+		if t -= step; math.Abs(step) < 1e-10*t { // the next one would be its square
+			return t, true
+		}
+	}
 	r := Solve(balance, least/2, 2*math.Pi, least*1e-13)
 	return r.X, r.Found
 }

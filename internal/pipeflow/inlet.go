@@ -11,6 +11,14 @@ const (
 	inletOffset  = 0.67
 )
 
+// Critical depth and velocity head where the free inlet ends, in bores: the same in every pipe.
+var inletFreeDepth, inletFreeHead = func() (depth, head float64) {
+	q := inletFree * circle(1) * sqrt(water.G)
+	depth, _ = CriticalDepth(q, 1)
+	wet, _ := CircleArea(1, depth)
+	return depth, velocityHead(q / wet)
+}()
+
 // InletLevel gives h, the level of still water over the invert at which a level pipe, or one that falls away, takes q, when nothing
 // farther along holds the water back.
 //
@@ -36,12 +44,12 @@ func InletLevel(q, d, ke float64) (float64, Validity) {
 		return v.And(w).Of(h)
 	}
 	v = v.And(Extrapolated)
-	free, w := criticalLevel(inletFree*circle(d)*sqrt(water.G*d), d, ke)
+	free := d * (inletFreeDepth + (1+ke)*inletFreeHead)
 	drowned := func(f float64) float64 {
 		return inletSlope*f*f*d + max(inletOffset*d, free-inletSlope*inletFree*inletFree*d)
 	}
 	if f < inletDrowned {
-		return v.And(w).Of(free + (f-inletFree)/(inletDrowned-inletFree)*(drowned(inletDrowned)-free))
+		return v.Of(free + (f-inletFree)/(inletDrowned-inletFree)*(drowned(inletDrowned)-free))
 	}
-	return v.And(w).Of(drowned(f))
+	return v.Of(drowned(f))
 }
