@@ -40,7 +40,11 @@ func (r *run) settle(reference *balanced) *balanced {
 		if reference != nil {
 			copy(z, x[n:])
 		} else if found != nil {
-			z = found
+			for i, p := range y.nodes {
+				if !p.fixed {
+					z[i] = found[i]
+				}
+			}
 		}
 		s := net.Steady(z)
 		if s.Found {

@@ -48,7 +48,11 @@ func (v *surveyor) overflows(g *stage, runs_ []*run) {
 	clean := runOf(runs_, working.RunClean, "usual")
 	for _, line := range v.Lines {
 		if runs(line) && !line.Pumped {
-			v.l.Note(working.Fact{Subject: line.ID, Name: "air_at_crest", Word: yesNo(airAtCrest(line)), At: line.Pointer})
+			f := working.Fact{Subject: line.ID, Name: "air_at_crest", Word: yesNo(airAtCrest(line)), At: line.Pointer}
+			if crest, _ := highest(line); crest != nil && f.Word == "no" {
+				f.At = crest.Pointer
+			}
+			v.l.Note(f)
 		}
 		if line.Duty != "overflow" || len(line.Pieces) == 0 {
 			continue
@@ -84,8 +88,8 @@ func (v *surveyor) overflows(g *stage, runs_ []*run) {
 				q += x[i]
 			}
 			most, why := way.reach(x[k]-0.03, x, 1e-3)
-			if most <= 0 {
-				return math.NaN(), "the overflow carries nothing with the water 30 mm under the rim"
+			if most <= q/1000 {
+				return 1000, "the overflow carries next to nothing with the water 30 mm under the rim"
 			}
 			return q / most, why
 		}, way.shape.inputs...)
@@ -119,7 +123,7 @@ func airedAt(line *system.Line, crest *system.Piece) bool {
 func (v *surveyor) siphons(runs_ []*run) {
 	for _, line := range v.Lines {
 		crest, at := highest(line)
-		if line.Duty != "draw-down" || crest == nil || crest.Index == 0 || line.From.Vessel == nil {
+		if _, known := at.Value(); line.Duty != "draw-down" || crest == nil || crest.Index == 0 && known || line.From.Vessel == nil {
 			continue
 		}
 		v.l.Put("siphons", line.ID)
@@ -301,7 +305,7 @@ func (v *surveyor) alone(g *stage, runs_ []*run) {
 			}
 			return math.Min(have/x[k+2], 365*aDay), ""
 		}, with...)
-		v.work(working.Address{Subject: vessel.ID, Name: "unattended_share", Case: Unattended}, vessel.Pointer, func(x []float64) (float64, string) {
+		v.work(working.Address{Subject: vessel.ID, Name: "unattended_share", Case: Unattended}, "/site/unattended", func(x []float64) (float64, string) {
 			return x[0] / math.Max(x[1], 1), ""
 		}, working.In("t", working.File("longest time that nobody looks", v.Number("/site/unattended", quantity.Time))), working.In("T", lasts))
 	}

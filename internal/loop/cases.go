@@ -29,7 +29,6 @@ const (
 	capsVents  = ", vents capped"
 	breakOpen  = "siphon break open"
 	breakShut  = "siphon break blocked"
-	drawnDown  = "settler drawn down"
 	topupFault = "top-up stuck open"
 )
 
@@ -68,10 +67,10 @@ func (g *stage) scenes(running []*working.Node) []scene {
 		add(scene{kase: Stopped, fault: fault, subject: "pumps", at: "/pumps", lasts: aDay, change: func(n *network.Network, _ []float64) { g.stop(n, i) }})
 	}
 	for _, line := range g.Lines {
-		if k, ok := g.opened[line]; ok && line.Duty == "draw-down" {
-			add(scene{kase: Cleaning, fault: drawnDown, subject: line.ID, at: line.Pointer, lasts: aDay, change: func(n *network.Network, _ []float64) {
+		if line.Duty == "draw-down" {
+			add(scene{kase: Cleaning, fault: line.ID + " open", subject: line.ID, at: line.Pointer, lasts: aDay, needs: g.gaps[line], change: func(n *network.Network, x []float64) {
 				g.stop(n, 1)
-				n.Links[k].Shut = false
+				g.opens(line)(n, x)
 			}})
 		}
 	}

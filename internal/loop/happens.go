@@ -25,7 +25,7 @@ func (v *surveyor) happens(runs_ []*run) {
 		}
 		v.told = append(v.told, t)
 	}
-	t := g.solve(scene{kase: Restart, fault: "start", subject: "pumps", at: "/pumps", from: stopped.ends(), lasts: aDay, change: func(*network.Network, []float64) {}})
+	t := g.solve(scene{kase: Restart, fault: "start", subject: "pumps", at: "/pumps", from: stopped.ends(), lasts: aDay, deep: true, change: func(*network.Network, []float64) {}})
 	t.enter()
 	v.told = append(v.told, t)
 	v.returns(runs_)
@@ -71,7 +71,7 @@ func (v *surveyor) caseSets(g *stage) {
 	}
 	drawn := map[string]bool{}
 	for _, line := range v.Lines {
-		if _, ok := g.opened[line]; ok && line.Duty == "draw-down" && line.To.Vessel != nil && g.pumpDraws(line.To.Vessel) && !drawn[line.To.Vessel.ID] {
+		if line.Duty == "draw-down" && line.To.Vessel != nil && g.pumpDraws(line.To.Vessel) && !drawn[line.To.Vessel.ID] {
 			drawn[line.To.Vessel.ID] = true
 			v.l.Put("settlers_drawn_down", line.To.Vessel.ID)
 		}
@@ -107,7 +107,8 @@ func (v *surveyor) pumpDraws(vessel *system.Vessel) bool {
 
 // boils says that air makes the water of a vessel boil: stones under moving media.
 func (v *surveyor) boils(vessel *system.Vessel) bool {
-	if !v.Word(vessel.Pointer + "/media/kind").Is("carriers") {
+	kind := v.Word(vessel.Pointer + "/media/kind")
+	if _, given := kind.Value(); given && !kind.Is("carriers") || len(v.Keys(vessel.Pointer+"/media")) == 0 {
 		return false
 	}
 	for _, stone := range v.Items("/air/stones") {
@@ -168,13 +169,13 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 	}
 	highest := working.In("z", t.level(node, atMost))
 	edge := working.In("rim", rim(vessel))
-	under := func(name string) {
-		g.work(t.address(vessel.ID, name), vessel.Form.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" }, edge, highest)
+	under := func(name, at string) {
+		g.work(t.address(vessel.ID, name), at, func(x []float64) (float64, string) { return x[0] - x[1], "" }, edge, highest)
 	}
 	switch t.sc.kase {
 	case OneBlocked, WrongValve, Cleaning, Stopped:
 		g.take(t.address(vessel.ID, "highest_level"), vessel.Pointer, highest.Node)
-		under("least_freeboard")
+		under("least_freeboard", vessel.Form.Pointer)
 	}
 	fish := vessel.Role.Is("fish-tank")
 	switch t.sc.kase {
@@ -200,10 +201,10 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 			of("tank_kept", kept, quantity.Fraction)
 		}
 	case Rain:
-		under("rain_room")
+		under("rain_room", vessel.Form.Pointer)
 	case TopupStuck:
 		if vessel == g.top.vessel {
-			under("stuck_room")
+			under("stuck_room", "/top_up")
 		}
 	}
 	if !g.pumpDraws(vessel) {
@@ -215,7 +216,7 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 		of("run_back_share", backShare, quantity.Fraction)
 	case Restart:
 		of("start_share", startShare, quantity.Number, g.dryness()...)
-		g.work(t.address(vessel.ID, "start_cover"), vessel.Pointer, func(x []float64) (float64, string) { return x[0] - x[1] - x[2], "" },
+		g.work(t.address(vessel.ID, "start_cover"), vessel.Form.Pointer, func(x []float64) (float64, string) { return x[0] - x[1] - x[2], "" },
 			append([]working.Input{working.In("z", t.level(node, atLeast)), working.In("z0", working.File("floor above the datum", vessel.StandsAt))}, g.dryness()...)...)
 	}
 }
@@ -229,7 +230,7 @@ func (v *surveyor) dropRooms(runs_ []*run) {
 		v.l.Put("drop_lines", line.ID)
 		for _, r := range runs_ {
 			if r.runCase == working.RunWorst {
-				r.work(r.address(line.ID, "drop_room"), line.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
+				r.work(r.address(line.ID, "drop_room"), line.Pointer+"/pipe", func(x []float64) (float64, string) { return x[0] - x[1], "" },
 					working.In("spill", v.spill(line.From.Vessel)), working.In("z", r.above(line)))
 			}
 		}

@@ -18,6 +18,7 @@ type scene struct {
 	from        []*working.Node
 	change      func(n *network.Network, x []float64)
 	lasts       float64 // s, at most
+	deep        bool    // the pump takes what it asks for, even where it would draw air
 	floor       []int   // strands whose water goes to the floor, beside what runs over rims
 	needs       []working.Input
 }
@@ -81,7 +82,7 @@ func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 		if !l.Shut {
 			l.Law = g.worked(i, l.Law, x)
 		}
-		if k := g.lines[i]; k.pumped {
+		if k := g.lines[i]; k.pumped && !sc.deep {
 			if dry, ok := g.drawn[k.line.From.Vessel]; ok {
 				l.Law = airing{l.Law, x[dry]}
 			}

@@ -22,13 +22,22 @@ func (g *stage) topUp() {
 	if len(g.Keys("/top_up")) == 0 || g.Word("/top_up/from").Is("by-hand") {
 		return
 	}
+	t := &topUp{}
 	into, given := g.Word("/top_up/into").Value()
 	vessel := g.Vessel(into)
+	if !given {
+		for _, p := range g.nodes {
+			if p.body && vessel == nil && g.pumpDraws(p.vessel) {
+				vessel = p.vessel // where most go; it is not said
+			}
+		}
+		t.needs = append(t.needs, working.In("into", working.Unknown("the vessel that is topped up", quantity.Number, "/top_up/into", "")))
+	}
 	node, known := g.at[vessel]
-	if !given || vessel == nil || !known {
+	if vessel == nil || !known {
 		return
 	}
-	t := &topUp{vessel: vessel}
+	t.vessel = vessel
 	source := g.Word("/top_up/from")
 	if _, given := source.Value(); !given {
 		t.needs = append(t.needs, working.In("from", working.Unknown("where the top-up comes from", quantity.Number, source.Pointer(), "")))
