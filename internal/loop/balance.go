@@ -24,7 +24,7 @@ const steady = "pseudo-transient continuation with damped Newton steps; lines: "
 func (r *run) settle(reference *balanced) *balanced {
 	y := r.lay()
 	b := &balanced{y: y}
-	if reference == nil {
+	if reference == nil || y.leaves() {
 		y.hold()
 	}
 	in := y.s.inputs
@@ -93,6 +93,16 @@ func (y *layout) ends() {
 			y.nodes[i].fixed = true
 		}
 	}
+}
+
+// leaves says that water leaves the loop in daily use: then somebody keeps it filled.
+func (y *layout) leaves() bool {
+	for _, k := range y.lines {
+		if k.to == network.Outside && k.line != nil && k.line.Duty == "flow" {
+			return true
+		}
+	}
+	return false
 }
 
 // outlets is the gravity lines in daily use out of a vessel.

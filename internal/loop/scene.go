@@ -47,9 +47,6 @@ type joint struct {
 	open, capped, below int
 }
 
-// band is how far over the depth at which it draws air a pump begins to gulp, and gives less.
-const band = 0.005
-
 // sceneError is how far the two methods of a step in time may differ, metres: the
 // levels of a scene are then within some tenths of a millimetre of those of short steps.
 const sceneError = 1e-3
@@ -62,15 +59,7 @@ type airing struct {
 
 // Flow implements network.Law.
 func (a airing) Flow(up, down float64) (q, byUp, byDown float64) {
-	share := (up - a.dry) / band
-	if share <= 0 {
-		return 0, 0, 0
-	}
-	q, byUp, byDown = a.Law.Flow(up, down)
-	if share >= 1 {
-		return q, byUp, byDown
-	}
-	return q * share, byUp*share + q/band, byDown * share
+	return eased(a.Law, up, down, a.dry)
 }
 
 // play follows a scene.
