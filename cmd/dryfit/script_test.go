@@ -92,7 +92,8 @@ func (broken) Write([]byte) (int, error) { panic("the writer fell over") }
 
 // An output that cannot be written is no success.
 func TestFullDisk(t *testing.T) {
-	for _, args := range [][]string{{"version"}, {"help"}, {"help", "review"}, {"clauses"}, {"quantities"}, {"review", "../../testdata/systems/quarry-road.yaml"}, {"completion", "bash"}} {
+	for _, args := range [][]string{{"version"}, {"help"}, {"help", "review"}, {"clauses"}, {"quantities"}, {"review", "../../testdata/systems/quarry-road.yaml"},
+		{"levels", "../../testdata/systems/quarry-road.yaml"}, {"levels", "../../testdata/systems/quarry-road.yaml", "--case", "restart", "--as", "csv"}, {"completion", "bash"}} {
 		var errs bytes.Buffer
 		if got := run(args, nil, full{}, &errs, func(string) string { return "" }); got == 0 {
 			t.Errorf("%v: status 0 though nothing could be written", args)

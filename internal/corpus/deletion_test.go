@@ -6,6 +6,7 @@ package corpus_test
 
 import (
 	"context"
+	"flag"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -52,6 +53,9 @@ func TestSilenceNeverHelps(t *testing.T) {
 			whole := reviewed(t, name)
 			before := verdicts(whole.Judgements)
 			leaves := append(whole.System.Looked(), whole.System.NotLooked()...)
+			if name != "quarry-road.yaml" && !*everyLeaf {
+				leaves = oneIn(12, leaves, name)
+			}
 			tried := 0
 			each(leaves, func(leaf system.Leaf) {
 				less, problems := whole.System.Edited(system.Edit{Op: system.Delete, Pointer: leaf.Pointer()})
@@ -82,7 +86,7 @@ func TestSilenceNeverHelps(t *testing.T) {
 					}
 				}
 			})
-			if tried < 50 {
+			if tried < 15 {
 				t.Errorf("only %d deletions left a valid file", tried)
 			}
 		})
@@ -90,6 +94,18 @@ func TestSilenceNeverHelps(t *testing.T) {
 }
 
 var mutex sync.Mutex
+
+// everyLeaf has every leaf of every file deleted: half an hour on two cores. Without
+// it that is done to the demo; of the others one in twelve goes, another one in each file.
+var everyLeaf = flag.Bool("every-leaf", false, "delete every leaf of every system file")
+
+func oneIn(n int, leaves []system.Leaf, name string) []system.Leaf {
+	var out []system.Leaf
+	for i := len(name) % n; i < len(leaves); i += n {
+		out = append(out, leaves[i])
+	}
+	return out
+}
 
 // each calls f for every leaf, two at a time.
 func each(leaves []system.Leaf, f func(system.Leaf)) {

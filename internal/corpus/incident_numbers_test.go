@@ -9,7 +9,8 @@ import (
 	"testing"
 
 	"dryfit/internal/quantity"
-	"dryfit/internal/review"
+	"dryfit/internal/survey"
+	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
 
@@ -47,12 +48,13 @@ func TestIncidentsComeToTheirNumbers(t *testing.T) {
 			continue
 		}
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".yaml"), func(t *testing.T) {
-			o := outcome(t, filepath.Base(file), data)
-			if o.Review == nil {
-				t.Fatalf("it is not read: %v", o.Problems)
+			read, problems := system.Read(filepath.Base(file), data)
+			if len(problems) > 0 {
+				t.Fatalf("it is not read: %v", problems)
 			}
+			ledger := survey.Survey(read)
 			for _, w := range worked {
-				n := nodeAt(o.Review, w[1])
+				n := nodeAt(ledger, w[1])
 				if n == nil {
 					t.Errorf("nothing is worked out at %s", w[1])
 					continue
@@ -65,7 +67,7 @@ func TestIncidentsComeToTheirNumbers(t *testing.T) {
 			}
 			for _, h := range happened {
 				what := h[1] + "/" + h[2] + ": " + h[3] + " " + h[4]
-				if at, yes := happensAt(o.Review, h[1], h[2], h[3], h[4]); yes {
+				if at, yes := happensAt(ledger, h[1], h[2], h[3], h[4]); yes {
 					within(t, what, quantity.Time, at, h[5], h[6])
 				} else {
 					t.Errorf("%s: it does not happen", what)
@@ -78,8 +80,9 @@ func TestIncidentsComeToTheirNumbers(t *testing.T) {
 	}
 }
 
-func nodeAt(r *review.Review, address string) *working.Node {
-	for _, n := range r.Ledger.Nodes() {
+// nodeAt is the quantity at an address as it is written; nil if there is none.
+func nodeAt(l *working.Ledger, address string) *working.Node {
+	for _, n := range l.Nodes() {
 		if n.Address.String() == address {
 			return n
 		}
@@ -88,8 +91,8 @@ func nodeAt(r *review.Review, address string) *working.Node {
 }
 
 // happensAt is the time of the first thing of that kind in a scene; only the first of several vessels has its own.
-func happensAt(r *review.Review, kase, fault, subject, what string) (float64, bool) {
-	for _, s := range r.Ledger.Scenes {
+func happensAt(l *working.Ledger, kase, fault, subject, what string) (float64, bool) {
+	for _, s := range l.Scenes {
 		if s.Case != kase || strings.ReplaceAll(s.Fault, " ", "-") != fault {
 			continue
 		}

@@ -78,7 +78,7 @@ func (v *surveyor) overflows(g *stage, runs_ []*run) {
 		k := way.shape.take(working.In("rim", rim(vessel)))[0]
 		var comes []int
 		for _, other := range v.Lines {
-			if (runs(other) || clean.branches(other)) && other.To.Vessel == vessel {
+			if daily(other) && other.To.Vessel == vessel {
 				comes = append(comes, way.shape.take(working.In("Q", clean.arriving(other)))...)
 			}
 		}

@@ -50,7 +50,7 @@ func (g *stage) scenes(running []*working.Node) []scene {
 		out = append(out, sc)
 	}
 	for _, line := range g.Lines {
-		if !runs(line) && !(flows(line) && line.From.Line != nil) {
+		if !daily(line) {
 			continue
 		}
 		k := g.strands(line)

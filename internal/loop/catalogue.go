@@ -31,6 +31,8 @@ var waterQuantities = []working.Definition{
 		Formula: "sum of heights and lengths of the file", Source: geometry, Sure: "derived"},
 	{Name: "flow", Title: "flow", Symbol: "Q", Kind: quantity.Flow, Of: "each line in which water runs",
 		Formula: "H(Q) = z2 - z1 + losses(Q), in the least case at least crest - z1 + losses up to it; by gravity, what flows into the vessel above", Source: duty, Sure: "published"},
+	{Name: "flow_at_end", Title: "flow at its end", Symbol: "Q", Kind: quantity.Flow, Of: "each line in which water runs and that shares it with another at a tee",
+		Formula: "of the balance of the whole loop", Source: steady, Sure: "published"},
 	{Name: "pump_head", Title: "head of the pump", Symbol: "H", Kind: quantity.Head, Of: "each pump",
 		Formula: "H(Q) on its curve", Source: "the pump's curve", Sure: "derived"},
 	{Name: "velocity", Title: "speed in the full bore", Symbol: "V", Kind: quantity.Velocity, Of: "each line in which water runs",

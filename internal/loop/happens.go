@@ -224,7 +224,7 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 // dropRooms enters how far the level over an air-open drop stays under its spill when the drop is choked at its head.
 func (v *surveyor) dropRooms(runs_ []*run) {
 	for _, line := range v.Lines {
-		if v.l.Find(working.Address{Subject: line.ID, Name: "drop_froude", Case: working.RunWorst, Water: "usual"}) == nil {
+		if v.l.Find(working.Address{Subject: line.ID, Name: "drop_froude", Case: working.RunWorst, Water: "usual"}) == nil || line.From.Vessel == nil {
 			continue
 		}
 		v.l.Put("drop_lines", line.ID)

@@ -225,14 +225,20 @@ func (v *surveyor) pumpUp(vessel *system.Vessel, pump *system.Piece, seen map[*s
 	}
 	seen[vessel] = true
 	for _, line := range v.Lines {
-		if line.To.Vessel != vessel || !runs(line) {
+		if line.To.Vessel != vessel || !daily(line) {
 			continue
 		}
 		passed := pump
-		for _, p := range line.Pieces {
-			if p.Pump != nil && passed == nil {
-				passed = p
+		for l, hops := line, 0; l != nil && hops < 20; l, hops = l.From.Line, hops+1 {
+			for _, p := range l.Pieces {
+				if p.Pump != nil && passed == nil {
+					passed = p
+				}
 			}
+			line = l
+		}
+		if line.From.Vessel == nil {
+			continue
 		}
 		if line.From.Vessel.Role.Is("fish-tank") {
 			if passed != nil {
@@ -258,8 +264,8 @@ func (r *run) turnovers() {
 		}
 		var flows []working.Input
 		for _, line := range r.Lines {
-			if runs(line) && line.To.Vessel == vessel {
-				flows = append(flows, working.In("Q", r.flow(line)))
+			if daily(line) && line.To.Vessel == vessel {
+				flows = append(flows, working.In("Q", r.arriving(line)))
 			}
 		}
 		if len(flows) == 0 {

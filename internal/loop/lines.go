@@ -27,7 +27,7 @@ func (v *surveyor) lines(runs_ []*run) {
 	v.reaches()
 	v.narrows()
 	for _, line := range v.Lines {
-		if unpumped(line) && runs(line) && len(line.Pieces) > 0 {
+		if unpumped(line) && daily(line) && len(line.Pieces) > 0 {
 			for _, r := range runs_ {
 				if r.runCase == working.RunWorst {
 					r.slotSpeed(line.Pieces[0])

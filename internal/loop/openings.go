@@ -175,7 +175,7 @@ func (v *surveyor) reaches() {
 // 50 mm under its spill, and then go all at once; without one the line is never faster than it runs.
 func (v *surveyor) flushes(line *system.Line, runs_ []*run) {
 	at := line.Pointer
-	if !runs(line) {
+	if !daily(line) {
 		none := working.Fixed("speed in daily use: the line is shut", quantity.Velocity, 0, "the file")
 		v.take(working.Address{Subject: line.ID, Name: "slowest_speed", Case: working.RunLeast, Water: "usual"}, at, none)
 		v.take(working.Address{Subject: line.ID, Name: "flush_speed", Case: working.RunWorst, Water: "usual"}, at, none)

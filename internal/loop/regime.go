@@ -79,7 +79,7 @@ func (r *run) standing(line *system.Line) standing {
 // a level or height is missing there is no answer, and the inputs carry the gaps.
 func (r *run) regimesOf(line *system.Line) (map[*system.Piece]string, []working.Input) {
 	out := map[*system.Piece]string{}
-	if line.Pumped {
+	if line.Pumped || pressed(line) {
 		for _, p := range line.Pieces {
 			if stretch(p) {
 				out[p] = map[bool]string{true: riser, false: drowned}[p.Kind == "rise"]
@@ -162,7 +162,7 @@ func (v *surveyor) regimes(runs_ []*run) fillings {
 	out := fillings{}
 	r := runOf(runs_, working.RunLeast, "usual")
 	for _, line := range v.Lines {
-		if !runs(line) || line.Pumped && !carriesSolids(line) {
+		if !daily(line) || (line.Pumped || pressed(line)) && !carriesSolids(line) {
 			continue
 		}
 		of, from := r.regimesOf(line)
@@ -230,7 +230,7 @@ func runOf(runs_ []*run, runCase, temperature string) *run {
 
 // speeds enters, at the least flow, how fast the water runs in each stretch of a solids line, and the slowest of each regime.
 func (r *run) speeds(line *system.Line, fill map[*system.Piece]string, from []working.Input) {
-	b, q := r.bench(line), r.flow(line)
+	b := r.bench(line)
 	_, film := b.roughness("smooth-plastic")
 	of := map[string][]*working.Node{}
 	var judged []*working.Node
@@ -239,7 +239,7 @@ func (r *run) speeds(line *system.Line, fill map[*system.Piece]string, from []wo
 			continue
 		}
 		a := r.address(p.ID(), "piece_speed")
-		in := []working.Input{working.In("Q", q), working.In("D", clearBore(b, p)), working.In("t", film)}
+		in := []working.Input{working.In("Q", r.flowIn(p)), working.In("D", clearBore(b, p)), working.In("t", film)}
 		var v *working.Node
 		switch {
 		case fill == nil:

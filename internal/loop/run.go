@@ -53,10 +53,13 @@ func (r *run) bench(l *system.Line) *bench {
 // all enters flow, speed and loss of every line in which water runs, and the level of every vessel.
 func (r *run) all() {
 	for _, line := range r.Lines {
-		if !runs(line) && !r.branches(line) {
+		if !daily(line) {
 			continue
 		}
 		q := r.flow(line)
+		if r.divides(line) {
+			r.take(r.address(line.ID, "flow_at_end"), line.Pointer, r.arriving(line))
+		}
 		r.line(line, q)
 		if runs(line) && !line.Pumped {
 			r.above(line)
@@ -69,9 +72,6 @@ func (r *run) all() {
 		}, working.In("rim", rim(vessel)), working.In("z", z))
 	}
 }
-
-// branches says that a line in daily use begins at a tee of another.
-func (r *run) branches(line *system.Line) bool { return flows(line) && line.From.Line != nil }
 
 // circle is what a quantity comes to that would have to be known to work itself out.
 func (r *run) circle(name string, kind quantity.Kind, at string) *working.Node {
@@ -197,11 +197,11 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 	var in []working.Input
 	var sign []float64
 	for _, line := range r.Lines {
-		if flows(line) && !runs(line) && !r.branches(line) && line.To.Vessel == vessel {
+		if flows(line) && !daily(line) && line.To.Vessel == vessel {
 			in, sign = append(in, working.In("Qin", working.Unknown("flow of "+line.ID, quantity.Flow, "",
 				"the flow of "+line.ID+", which starts in no vessel, is not worked out yet"))), append(sign, 1)
 		}
-		if !runs(line) && !r.branches(line) {
+		if !daily(line) {
 			continue
 		}
 		if line.To.Vessel == vessel {

@@ -129,6 +129,9 @@ func carriesSolids(l *system.Line) bool {
 // waste or draw-down line, and none of its valves is shut.
 func runs(l *system.Line) bool { return flows(l) && l.From.Vessel != nil }
 
+// daily says the same of a line that may start at a tee of another.
+func daily(l *system.Line) bool { return flows(l) && (l.From.Vessel != nil || l.From.Line != nil) }
+
 // flows says the same of a line that may start at a tee or at the mains.
 func flows(l *system.Line) bool {
 	if l.Duty != "flow" {

@@ -50,7 +50,25 @@ func (p *page) cases() []line {
 		out = append(out, p.caseLines(scenes[:n], told)...)
 		scenes = scenes[n:]
 	}
+	if why := p.airUnsaid(); why != "" {
+		out = append(out, paragraph("? When a pump draws air cannot be said yet: "+sentence(why), caseAt, bodyWidth)...)
+	}
 	return out
+}
+
+// airUnsaid is what is missing to say when a pump draws air, in scenes that could be followed.
+func (p *page) airUnsaid() string {
+	for _, sc := range p.Ledger.Scenes {
+		for _, name := range []string{"time_to_dry", "start_cover"} {
+			for _, r := range append(sc.Reached, working.Reached{Subject: sc.Subject}) {
+				n := p.Ledger.Find(working.Address{Subject: r.Subject, Name: name, Case: sc.Case, Fault: sc.Fault})
+				if n != nil && len(sc.Missing) == 0 && len(n.Gaps()) > 0 {
+					return p.gapsWords(n.Gaps())
+				}
+			}
+		}
+	}
+	return ""
 }
 
 // caseLines is the rows of one case: on a line with its head where there is one row.

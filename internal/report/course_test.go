@@ -36,7 +36,7 @@ func played() []working.Followed {
 	}
 	again, broken := blocked, blocked
 	again.Case, again.Fault, again.Subject = "wrong_valve", "solids-run/5 shut", "solids-run/5"
-	broken.Case, broken.Fault, broken.Subject, broken.Still = "cleaning", "settler drawn down", "draw-down", false
+	broken.Case, broken.Fault, broken.Subject, broken.Still = "cleaning", "draw-down open", "draw-down", false
 	broken.Reason, broken.Happened = "it takes more steps than are followed", nil
 	broken.Levels = []working.Series{sink}
 	quiet := working.Followed{Scene: working.Scene{Case: "rain", Fault: "rain", Subject: "rain"}, Levels: []working.Series{still}}

@@ -34,8 +34,8 @@ var ladder = func() []float64 {
 var evenSteps = []float64{0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 20, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10800, 14400, 21600, 43200, 86400, 172800, 345600, 864000}
 
 // rowTimes is the times at which a table shows some courses: round ones from
-// nothing until all have settled, then their end. Even steps or a ladder, and how
-// fine, is whichever jumps least from row to row.
+// nothing until all have settled, then their end. They are even steps or a ladder,
+// whichever jumps least from row to row and has no more rows than that takes.
 func rowTimes(courses []working.Series) []float64 {
 	if len(courses) == 0 || len(courses[0].T) == 0 {
 		return nil
@@ -44,11 +44,15 @@ func rowTimes(courses []working.Series) []float64 {
 	if end <= 0 {
 		return []float64{0}
 	}
-	best, least := []float64{0, end}, math.Inf(1)
 	settled := 0.0
 	for _, c := range courses {
 		settled = math.Max(settled, settlesAt(c))
 	}
+	type choice struct {
+		times []float64
+		jump  float64
+	}
+	var choices []choice
 	try := func(inner []float64) {
 		times := []float64{0}
 		for _, t := range inner {
@@ -59,11 +63,8 @@ func rowTimes(courses []working.Series) []float64 {
 				break
 			}
 		}
-		if times = append(times, end); len(times) > mostRows {
-			return
-		}
-		if jump := largestJump(courses, times); jump < 0.98*least {
-			best, least = times, jump
+		if times = append(times, end); len(times) <= mostRows {
+			choices = append(choices, choice{times, largestJump(courses, times)})
 		}
 	}
 	for _, step := range evenSteps {
@@ -75,8 +76,18 @@ func rowTimes(courses []working.Series) []float64 {
 			try(even)
 		}
 	}
-	for i := len(ladder) - 1; i >= 0; i-- { // the coarsest that serves
+	for i := range ladder {
 		try(ladder[i:])
+	}
+	least := math.Inf(1)
+	for _, c := range choices {
+		least = math.Min(least, c.jump)
+	}
+	best := []float64{0, end}
+	for _, c := range choices { // the shortest that hardly jumps more
+		if c.jump <= 1.3*least && (len(best) == 2 || len(c.times) < len(best)) {
+			best = c.times
+		}
 	}
 	return best
 }

@@ -89,7 +89,21 @@ var caseWords = map[string]string{
 // does not know it leaves as it is.
 func stateWords(when string) string {
 	var out []string
-	for _, part := range strings.Split(when, ", ") {
+	parts := strings.Split(when, ", ")
+	if head := caseHeads[parts[0]]; head != "" {
+		switch parts[0] {
+		case "rain", "restart": // with one fault, which says no more
+			return head
+		case "stopped", "cleaning":
+			out = append(out, head)
+		default: // the fault says it all, where there is one
+			if len(parts) == 1 {
+				return head
+			}
+		}
+		parts = parts[1:]
+	}
+	for _, part := range parts {
 		switch words, known := caseWords[part]; {
 		case known:
 			out = append(out, words)
@@ -99,7 +113,6 @@ func stateWords(when string) string {
 			out = append(out, "water as usual")
 		case part == "water high":
 			out = append(out, "water at its warmest")
-		case caseHeads[part] != "": // its fault, which follows, says more
 		default:
 			out = append(out, strings.ReplaceAll(faultWords(part), "_", " "))
 		}

@@ -111,7 +111,10 @@ func insideAtLip(v *system.Vessel, lip *working.Node) *working.Node {
 func inflow(s *system.System, v *system.Vessel, l *working.Ledger, state working.Address) *working.Node {
 	var in []working.Input
 	for _, line := range s.LinesInto(v) {
-		q := l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water})
+		q := l.Find(working.Address{Subject: line.ID, Name: "flow_at_end", Case: state.Case, Water: state.Water})
+		if q == nil {
+			q = l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water})
+		}
 		if q == nil && line.Duty == "flow" && line.From.Vessel == nil && !shut(line) {
 			q = working.Unknown("flow of "+line.ID, quantity.Flow, "", "the flow of "+line.ID+", which starts in no vessel, is not worked out yet")
 		}
