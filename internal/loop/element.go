@@ -31,6 +31,7 @@ type bench struct {
 	walls
 	wide      bool // its valves are taken as fully open, whatever the file says
 	primed    bool // its lines are full of water: no crest holds them up
+	cut       bool // its lines end in a level pipe that was cut, from which all runs out
 	capped    bool // its vents let no air in
 	siphoning bool // its bell siphons run full
 	shared    map[string]*working.Node

@@ -131,7 +131,7 @@ func (y *layout) vessel(vessel *system.Vessel) {
 		y.s.take(working.In("h", working.Unknown("head over the weir", quantity.Length, "", "the head over a weir of this kind is not worked out yet: "+vessel.Weir.Kind)))
 		return
 	}
-	crest := y.number(linear("lowest point of the weir", vessel.Above(vessel.Weir.CrestAt)), "crest")
+	crest := y.number(linear("lowest point of the weir", vessel.Above(crestHeight(vessel.Weir))), "crest")
 	y.nodes[body].start = func(x []float64) float64 { return crest(x) + 0.01 }
 	low := floor
 	if vessel.Launder != nil && vessel.Launder.FloorAt.Given() {

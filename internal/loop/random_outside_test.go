@@ -21,10 +21,10 @@ var another string
 // equations written down again from their sources and other people's root finders.
 // Debian: apt-get install -y python3-scipy.
 func TestRandomLoopsWorkedByOthers(t *testing.T) {
-	const loops = 200
+	loops := max(200, *manyLoops)
 	var specs []*anyLoop
-	for seed := range uint64(loops) {
-		specs = append(specs, someLoop(seed, 0))
+	for i := range uint64(loops) {
+		specs = append(specs, someLoop(*firstLoop+i, 0))
 	}
 	in, err := json.Marshal(specs)
 	if err != nil {

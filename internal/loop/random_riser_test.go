@@ -79,10 +79,8 @@ func (g *anyLoop) riser(i int, f *anyFeed) {
 	}
 	s := g.strand(line)
 	s.Pump = g.pump(pump, q, asked/1000, shut/1000)
-	if tee == nil {
-		s.Pump.Rest = metres(top)
-	} else {
-		s.Pump.Rest = -1e9
+	s.Pump.Rest = metres(top)
+	if tee != nil {
 		g.bypass(f, tee, top, (lift+behind)/1000)
 	}
 }

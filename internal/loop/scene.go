@@ -165,7 +165,7 @@ type told struct {
 
 func (g *stage) tell(sc scene, n *network.Network, r network.Run, x []float64) []working.Part {
 	out := []working.Part{{X: r.Drift}, {}, {X: r.Lasts()}, {X: r.Lasts()}}
-	put := func(y float64) { out = append(out, working.Part{X: y, Why: r.Reason}) }
+	put := func(y float64) { out = append(out, working.Part{X: y}) }
 	end := r.Ends()
 	for i := range g.nodes {
 		high, _ := r.Most(i)
@@ -205,6 +205,11 @@ func (g *stage) tell(sc scene, n *network.Network, r network.Run, x []float64) [
 		put(start)
 	}
 	out[toFloor].X = floor
+	if r.Reason != "" { // it broke off: what it came to by then is no answer
+		for i := range out[1:] {
+			out[1+i] = working.Part{X: math.NaN(), Why: r.Reason}
+		}
+	}
 	return out
 }
 

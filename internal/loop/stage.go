@@ -194,7 +194,7 @@ func (g *stage) comeOpen(line *system.Line) {
 				return func(x []float64) network.Law { return w.law(x) }
 			}
 			b := *g.bench(line)
-			b.primed, b.capped = capped || !vented(line), capped // without a vent it is full, and draws over its crest
+			b.cut, b.primed, b.capped = true, capped || !vented(line), capped // without a vent it is full, and draws over its crest
 			w := b.way(g.s, above)
 			return func(x []float64) network.Law { return w.law(x) }
 		}

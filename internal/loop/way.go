@@ -73,6 +73,9 @@ func (b *bench) leaving(s *shape, l *system.Line) func(q float64, x []float64) f
 	}
 	last := l.Pieces[len(l.Pieces)-1]
 	over := overMouth(last)
+	if b.cut && last.HasDirection && math.Abs(last.Direction) < math.Pi/4 {
+		over = func(q, d float64) float64 { return math.Min(sure(pipeflow.CriticalDepth(q, d)), d) - d/2 }
+	}
 	at = append(at, s.take(working.In("D", b.bore(last)), working.In("t", film))...)
 	return func(q float64, x []float64) float64 { return x[at[0]] + over(q, x[at[1]]-2*x[at[2]]) }
 }

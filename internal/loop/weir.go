@@ -67,8 +67,23 @@ func crestOf(vessel *system.Vessel) (crest, bool) {
 			return vee(one), true
 		}
 		return straight(one, working.File("width of the notch", w.Width)), true
+	case "holed_ring": // holes under the water all round a pipe
+		holes := func(x []float64) pipeflow.Orifice {
+			return pipeflow.Orifice{Area: x[0] * math.Pi / 4 * x[1] * x[1], Cd: discharge}
+		}
+		return crest{[]working.Input{working.In("n", working.File("number of holes", w.Holes)), working.In("d", working.File("diameter of a hole", w.Bore))},
+			func(q float64, x []float64) (float64, pipeflow.Validity) { return holes(x).Head(q) },
+			func(h float64, x []float64) float64 { return sure(holes(x).Flow(h)) }, 0.5}, true
 	}
 	return crest{}, false
+}
+
+// crestHeight is the height over which the water of a weir stands: its lowest point, the middle of a ring with holes.
+func crestHeight(w *system.Weir) system.Number {
+	if w.Kind == "holed_ring" {
+		return w.At
+	}
+	return w.CrestAt
 }
 
 // overWeir works the level of a vessel that gives its water over a weir:
@@ -90,7 +105,7 @@ func overWeir(vessel *system.Vessel, behind *working.Node, in []working.Input, t
 	}
 	in = append(in,
 		working.In("z0", working.File("floor above the datum", vessel.StandsAt)),
-		working.In("crest", working.File("lowest point of the weir", w.CrestAt)),
+		working.In("crest", working.File("lowest point of the weir", crestHeight(w))),
 		working.In("doubt", working.Row("doubt about a weir's head", quantity.Number, working.Within(0, -1, 1), "",
 			"3 % in the calibrated range; below it 20 % and never less than 3 mm; project judgement", judgement)))
 	in = append(in, edge.inputs...)

@@ -32,6 +32,9 @@ func Terminal(w io.Writer, r *review.Review, o Options) error {
 	lines := p.title(o.Named)
 	head := lines
 	for _, q := range p.parts() {
+		if p.bare(q) {
+			continue
+		}
 		lines = append(lines, line{}, line{})
 		lines = append(lines, p.part(q, head, o.Width)...)
 		head = nil // what it names is explained with the first part
@@ -74,6 +77,11 @@ func (p *page) body(q *part) []line {
 	}
 	add(p.judged(q))
 	return out
+}
+
+// bare says that a part has nothing to show: all that was asked of it is met, and has no number.
+func (p *page) bare(q *part) bool {
+	return q.line == nil && q.vessel == nil && len(q.findings) == 0 && len(p.judged(q)) == 0
 }
 
 // part is a part with its notes, under it or, where there is room, beside it.

@@ -17,10 +17,10 @@ func TestHeightsOfTheDemo(t *testing.T) {
 		to, length float64
 		how        string
 	}{
-		{"solids-run/0", 420, 0, "tank floor 400 + 20"},
-		{"solids-run/1", 1070, 650, "to the hole at 400 + 670"},
-		{"solids-run/2", 1070, 0, "the tee, on the same centreline"},
-		{"solids-run/7", 750, 320 * math.Sqrt2, "to the settler's hole at 300 + 450, at 45 deg"},
+		{"solids-run/0", 400, 0, "tank floor 380 + 20"},
+		{"solids-run/1", 1050, 650, "to the hole at 380 + 670"},
+		{"solids-run/2", 1050, 0, "the tee, on the same centreline"},
+		{"solids-run/7", 750, 300 * math.Sqrt2, "to the settler's hole at 300 + 450, at 45 deg"},
 		{"solids-run/16", 750 + 100/math.Sqrt2, 100, "100 along a slope of 45 deg"},
 		{"solids-run/18", 865, 115 - 100/math.Sqrt2, "what is left to the mouth"},
 		{"solids-run/19", 865, 0, "settler floor 300 + 565"},
@@ -28,8 +28,8 @@ func TestHeightsOfTheDemo(t *testing.T) {
 		{"filtered-run/4", 680, 152, "832 down to 380 + 300"},
 		{"bed-return/0", 380, 400, "the standpipe, from 780 down to the raft's floor"},
 		{"bed-return/2", 300, 80, "380 down to the sump's hole"},
-		{"riser/5", 1280, 990, "40 + 250 up to the crossing at 400 + 880"},
-		{"riser/13", 1150, 130, "down to the outlet at 400 + 750"},
+		{"riser/5", 1260, 970, "40 + 250 up to the crossing at 380 + 880"},
+		{"riser/13", 1130, 130, "down to the outlet at 380 + 750"},
 		{"settler-waste/0", 385, 0, "tail of the drain, 300 + 85"},
 		{"settler-waste/1", 379, 30, "the cuff bends it down 6 to the hole at 300 + 79"},
 		{"settler-waste/7", 150, 229 * math.Sqrt2, "down to the tap at 150"},
