@@ -121,7 +121,6 @@ class Line:
         self.inches = s.get("nominal") or self.bore / 0.0254
         self.mouth, self.edges = s.get("mouth"), s.get("edges") or []
         self.curve = Pump(s["pump"]) if s.get("pump") else None
-        self.zero = self.need(0, None)[0]
 
     def lost(self, q, n=None):
         """head lost in the first n pieces"""
@@ -177,7 +176,7 @@ class Line:
         return out
 
 
-# ISO 1438, after Kindsvater and Shen: Ce and the millimetres added to the head, at angles of 40, 60, 90 degrees.
+# ISO 1438, after Kindsvater and Shen: Ce and the millimetres added to the head, at angles of 40, 60, 90 degrees; from memory but for 90.
 NOTCH = {40: (0.582, 1.7), 60: (0.577, 1.2), 90: (0.578, 0.85)}
 
 

@@ -16,7 +16,6 @@ type anyOutlet struct {
 	valve  *anyPiece  // in the level pipe
 	guard  *anyPiece  // before it
 	branch *anyOutlet // parts from it at a tee in the level pipe
-	wye    bool
 }
 
 // anyFeed is a pumped line before it is drawn.

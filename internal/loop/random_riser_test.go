@@ -81,7 +81,7 @@ func (g *anyLoop) riser(i int, f *anyFeed) {
 	s.Pump = g.pump(pump, q, asked/1000, shut/1000)
 	s.Pump.Rest = metres(top)
 	if tee != nil {
-		g.bypass(f, tee, top, (lift+behind)/1000)
+		g.bypass(f, tee, pipe, top, (lift+behind)/1000)
 	}
 }
 
@@ -95,7 +95,7 @@ func (g *anyLoop) strand(name string) *anyStrand {
 }
 
 // bypass draws the branch of a pumped line, over the side of a vessel: so wide that it takes about its part of the flow.
-func (g *anyLoop) bypass(f *anyFeed, tee *anyTee, top int, head float64) {
+func (g *anyLoop) bypass(f *anyFeed, tee *anyTee, pipe anyPipe, top int, head float64) {
 	r, to := g.r, f.bypass
 	o := &anyOutlet{kind: "side", to: to, centre: top}
 	k := 4.0
@@ -109,12 +109,7 @@ func (g *anyLoop) bypass(f *anyFeed, tee *anyTee, top int, head float64) {
 	bore := math.Sqrt(f.part / (math.Pi / 4 * speed))
 	o.pipe = g.pipe(bore)
 	if o.pipe.bore > 0.66*tee.Bore { // see fork
-		o.pipe = anyPipe{}
-		for _, s := range g.Strands {
-			if s.Name == tee.Common {
-				o.pipe = anyPipe{id: g.pipeOf(s.Line), bore: s.Bore, nominal: s.Nominal}
-			}
-		}
+		o.pipe = pipe
 	}
 	line := strings.ReplaceAll(tee.Name, ".split", "-bypass")
 	p := g.begin(line, tee.Name, top, o.pipe, "flow")
@@ -127,14 +122,6 @@ func (g *anyLoop) bypass(f *anyFeed, tee *anyTee, top int, head float64) {
 	g.strand(tee.Run).Pressed = true
 	p.close(tee.Name, to.Name)
 	tee.Branch, tee.Other = line, o.pipe.bore
-}
-
-// pipeOf is the id of the pipe of a line that is drawn.
-func (g *anyLoop) pipeOf(line string) string {
-	_, after, _ := strings.Cut(g.lines.String(), "  "+line+":\n")
-	_, after, _ = strings.Cut(after, "    pipe: ")
-	id, _, _ := strings.Cut(after, "\n")
-	return id
 }
 
 // pump writes a pump that gives a flow at a head into the file: by points, by two of them, or by what is printed on the box.
