@@ -142,13 +142,13 @@ func (g *stage) openJoint(line *system.Line, add func(scene)) {
 		if capped && !vented(line) {
 			continue
 		}
-		fault, open := line.ID+" open", j.open
+		fault, open, below := line.ID+" open", j.open, j.below
 		if capped {
-			fault, open = fault+capsVents, j.capped
+			fault, open, below = fault+capsVents, j.capped, j.belowCapped
 		}
 		floor := []int{open}
-		if j.below >= 0 {
-			floor = append(floor, j.below)
+		if below >= 0 {
+			floor = append(floor, below)
 		}
 		add(scene{kase: OpenJoint, fault: fault, subject: line.ID, at: j.at.Pointer, lasts: aDay, floor: floor,
 			change: func(n *network.Network, _ []float64) {

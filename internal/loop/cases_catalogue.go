@@ -80,7 +80,7 @@ var caseSets = []working.Named{
 	{Name: "water_vessels", Title: "vessels through which water runs"},
 	{Name: "foaming_vessels", Title: "vessels in which air makes the water boil or foam"},
 	{Name: "fish_tanks", Title: "fish tanks through which water runs"},
-	{Name: "pump_vessels", Title: "vessels, other than fish tanks, that a pump draws from"},
+	{Name: "pump_vessels", Title: "vessels that a pump draws from"},
 	{Name: "settlers_drawn_down", Title: "pump vessels into which a settler is drawn down at cleaning"},
 	{Name: "pumped_returns", Title: "pumped lines that end in a vessel"},
 	{Name: "siphon_breaks", Title: "siphon breaks of pumped lines"},

@@ -28,6 +28,7 @@ func (v *surveyor) happens(runs_ []*run) {
 	t := g.solve(scene{kase: Restart, fault: "start", subject: "pumps", at: "/pumps", from: stopped.ends(), lasts: aDay, deep: true, change: func(*network.Network, []float64) {}})
 	t.enter()
 	v.told = append(v.told, t)
+	g.nothingOpens()
 	v.returns(runs_)
 	v.overflows(g, runs_)
 	v.siphons(runs_)
@@ -92,11 +93,8 @@ func (v *surveyor) caseSets(g *stage) {
 	}
 }
 
-// pumpDraws says that a pump draws from a vessel that is no fish tank.
+// pumpDraws says that a pump draws from a vessel.
 func (v *surveyor) pumpDraws(vessel *system.Vessel) bool {
-	if vessel.Role.Is("fish-tank") {
-		return false
-	}
 	for _, line := range v.Lines {
 		if runs(line) && line.Pumped && line.From.Vessel == vessel {
 			return true
@@ -218,6 +216,37 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 		of("start_share", startShare, quantity.Number, g.dryness()...)
 		g.work(t.address(vessel.ID, "start_cover"), vessel.Form.Pointer, func(x []float64) (float64, string) { return x[0] - x[1] - x[2], "" },
 			append([]working.Input{working.In("z", t.level(node, atLeast)), working.In("z0", working.File("floor above the datum", vessel.StandsAt))}, g.dryness()...)...)
+	}
+}
+
+// nothingOpens enters that a fish tank keeps its water where no joint outside may come
+// apart, and where there is no drain to be left open.
+func (g *stage) nothingOpens() {
+	drains, joints := 0, len(g.joints)
+	for _, line := range g.Lines {
+		if line.Duty == "waste" || line.Duty == "empty" {
+			drains++
+		}
+	}
+	for key := range g.gaps {
+		if _, open := key.(joint); open {
+			joints++
+		}
+	}
+	for _, p := range g.nodes {
+		if !p.body || !p.vessel.Role.Is("fish-tank") {
+			continue
+		}
+		all := func(kase, name, why string) {
+			g.take(working.Address{Subject: p.name, Name: name, Case: kase}, p.vessel.Form.Pointer, working.Fixed(why, quantity.Fraction, 1, geometry))
+		}
+		if joints == 0 {
+			all(OpenJoint, "tank_kept", "no joint outside the vessels may come apart")
+			all(OpenJoint, "tank_kept_capped", "no joint outside the vessels may come apart")
+		}
+		if drains == 0 {
+			all(DrainLeftOpen, "tank_kept", "there is no drain to be left open")
+		}
 	}
 }
 

@@ -23,8 +23,8 @@ func (v *surveyor) returns(runs_ []*run) {
 				v.take(always("break_count"), p.Pointer, count)
 			}
 		}
-		if !runs(line) || !line.Pumped || line.To.Vessel == nil {
-			continue
+		if !daily(line) || !line.Pumped && !pressed(line) || line.To.Vessel == nil || v.Word(line.To.Vessel.Pointer+"/works").Is("flood-and-drain") {
+			continue // a bed that floods may well empty through its pump
 		}
 		v.l.Put("pumped_returns", line.ID)
 		at := line.Pieces[len(line.Pieces)-1].Pointer

@@ -43,8 +43,8 @@ type stage struct {
 
 // joint is the strands of a line that has come open: from above with its vents open and capped, and from below.
 type joint struct {
-	at                  *system.Piece
-	open, capped, below int
+	at                               *system.Piece
+	open, capped, below, belowCapped int
 }
 
 // sceneError is how far the two methods of a step in time may differ, metres: the
@@ -193,8 +193,8 @@ func (g *stage) tell(sc scene, n *network.Network, r network.Run, x []float64) [
 		put(over)
 		put((v(high) - v(began) + over) / (v(n.Nodes[i].Rim) - v(began)))
 		put(math.Max(0, v(end[i])/v(began)))
-		put(v(high) - v(began))
-		put((v(high) - v(began)) / (v(x[g.room[p.vessel]]) - v(began)))
+		put(v(high) - v(began) + over)
+		put((v(high) - v(began) + over) / (v(x[g.room[p.vessel]]) - v(began)))
 		start := math.NaN()
 		if dry, ok := g.drawn[p.vessel]; ok {
 			start = (v(began) - v(x[dry])) / math.Max(v(began)-v(low), 1e-9)

@@ -107,18 +107,22 @@ func (g *stage) missing(key any, lay func(s *shape)) bool {
 }
 
 // backwards adds the pump's line run backwards when it stands: full of water, from
-// the vessel at its end until air comes in, at its siphon break or mouth.
+// the vessel at its end until air comes in, at its siphon break or mouth. Where it
+// divides, from its first tee, to which its branches run back by themselves.
 func (g *stage) backwards(line *system.Line) {
 	from, ok := g.at[line.From.Vessel]
-	to, ok2 := g.at[line.To.Vessel]
-	if !ok || !ok2 || line.To.Vessel == nil {
+	k := g.strands(line)
+	if !ok || len(k) == 0 || g.lines[k[0]].to == network.Outside {
 		return
 	}
+	first := g.lines[k[0]]
 	var loss func(q float64, x []float64, n int) float64
-	var air, end func(x []float64) float64
+	air, end := nowhere, nowhere
 	reads := g.s.tracing(func() {
-		loss = g.s.loss(g.pump.elements(line))
-		air, end = g.number(firstAir(line, true), "za"), g.number(mouth(line), "zm")
+		loss = g.s.loss(g.pump.elements(first.line))
+		if len(k) == 1 {
+			air, end = g.number(firstAir(line, true), "za"), g.number(mouth(line), "zm")
+		}
 	})
 	law := func(stops func(x []float64) float64) func(x []float64) network.Law {
 		return func(x []float64) network.Law {
@@ -130,10 +134,13 @@ func (g *stage) backwards(line *system.Line) {
 		}
 	}
 	g.backs[line] = [2]int{
-		g.spare(line.ID+" backwards", to, from, line, reads, law(air)),
-		g.spare(line.ID+" backwards, its break blocked", to, from, line, reads, law(end)),
+		g.spare(line.ID+" backwards", first.to, from, line, reads, law(air)),
+		g.spare(line.ID+" backwards, its break blocked", first.to, from, line, reads, law(end)),
 	}
 }
+
+// nowhere is an edge that never holds water up.
+func nowhere([]float64) float64 { return math.Inf(-1) }
 
 // firstAir is the height under which the water at the end of a pumped line must
 // fall before air comes in: the mouth or, if breaks count, the highest siphon break or vent.
@@ -173,12 +180,19 @@ func (g *stage) air(line *system.Line) {
 func (g *stage) comeOpen(line *system.Line) {
 	p := lowestOutside(line)
 	from, ok := g.begin(line)
+	if p == nil {
+		for i, q := range line.Pieces[:max(0, len(line.Pieces)-1)] {
+			if _, known := q.To.Value(); !known && q.In == nil && loosens(q, line.Pieces[i+1]) {
+				g.gaps[joint{at: q}] = []working.Input{working.In("z", linear("height of the joint", q.To))}
+			}
+		}
+	}
 	if p == nil || !ok {
 		return
 	}
 	end := system.End{Outer: "outside", Pointer: line.To.Pointer}
 	above := part(line, line.From, end, 0, p.Index+1)
-	j := joint{at: p, below: -1}
+	j := joint{at: p, below: -1, belowCapped: -1}
 	if g.missing(joint{at: p}, func(s *shape) { g.bench(line).way(s, above) }) {
 		return
 	}
@@ -204,19 +218,32 @@ func (g *stage) comeOpen(line *system.Line) {
 	g.lines[j.open].pumped, g.lines[j.capped].pumped = above.Pumped, above.Pumped
 	if to, ok := g.at[line.To.Vessel]; ok && line.To.Vessel != nil && p.Index+1 < len(line.Pieces) {
 		rest := part(line, system.End{}, line.To, p.Index+1, len(line.Pieces))
-		j.below = spare(line.ID+" open at a joint, from below", to, rest, func() func(x []float64) network.Law {
-			loss := g.s.loss(g.bench(line).elements(rest))
-			edge := g.number(brimBehind(rest), "zb")
-			return func(x []float64) network.Law {
-				z := edge(x)
-				return network.NewLine(func(q float64) (drowned, free float64) {
-					all := loss(q, x, -1)
-					return all, z + all
-				})
-			}
-		})
+		below := func(edge *working.Node) func() func(x []float64) network.Law {
+			return func() func(x []float64) network.Law { return g.runsBack(line, rest, edge) }
+		}
+		if line.Pumped { // full of water: it draws until air gets in at its end
+			j.below = spare(line.ID+" open at a joint, from behind", to, rest, below(firstAir(rest, true)))
+			j.belowCapped = spare(line.ID+" open at a joint, from behind, breaks blocked", to, rest, below(firstAir(rest, false)))
+		} else {
+			j.below = spare(line.ID+" open at a joint, from below", to, rest, below(brimBehind(rest)))
+			j.belowCapped = j.below
+		}
 	}
 	g.joints[line] = j
+}
+
+// runsBack lays out the part of a line behind an open joint as it runs out there: while
+// the water at its end stands over an edge, and over the joint.
+func (g *stage) runsBack(line, rest *system.Line, edge *working.Node) func(x []float64) network.Law {
+	loss := g.s.loss(g.bench(line).elements(rest))
+	stops, joint := g.number(edge, "zb"), g.number(linear("the open joint", rest.Pieces[0].From), "zj")
+	return func(x []float64) network.Law {
+		z := math.Max(stops(x), joint(x))
+		return network.NewLine(func(q float64) (drowned, free float64) {
+			all := loss(q, x, -1)
+			return all, z + all
+		})
+	}
 }
 
 // brimBehind is the height that the water at the end of a line must stand over to run back to an open joint: its highest place, taken at the middle of the pipe.

@@ -145,7 +145,7 @@ func readVessel(id string, c cursor) *Vessel {
 		StandsAt: c.get("stands_at").length(),
 		Material: c.get("material").word(),
 		Running:  c.at("water", "running").length(),
-		Lid:      c.at("lid", "kind").word(),
+		Lid:      readLid(c),
 		SpillAt:  c.get("spill_at").length(),
 		Form:     readForm(c.get("form")),
 	}
@@ -164,6 +164,14 @@ func readVessel(id string, c cursor) *Vessel {
 		v.Launder = &Launder{Pointer: launder.pointer, FloorAt: launder.get("floor_at").length()}
 	}
 	return v
+}
+
+// readLid is the kind of a lid, which may stand alone in place of the whole lid.
+func readLid(c cursor) Word {
+	if short := c.get("lid").word(); short.Given() {
+		return short
+	}
+	return c.at("lid", "kind").word()
 }
 
 func readForm(c cursor) Form {
