@@ -138,7 +138,7 @@ var alsoFlips = map[string]map[string]string{
 	// lines, pump
 	"sharp_bend":             {"drop_froude": "the line now falls upright, where it ran down a slope"},
 	"bore_kept_least":        {"bore_kept": "what is under the bound is under what is recommended"},
-	"solids_speed":           {"least_run": "the larger fittings leave no room for pipe between them"},
+	"solids_speed":           {"well_downflow": "the larger pipe in the well leaves the water less of it", "least_run": "the larger fittings leave no room for pipe between them"},
 	"turnover":               {"standing_load": "so much more water is more than the stand bears", "one_blocked": "so wide a tank has more water to give back", "takes_draw_down": "as one_blocked", "takes_run_back_easily": "as one_blocked"},
 	"pump_meets_flow":        {"pump_room": "a pump that cannot give the flow asked has none to spare"},
 	"tank_not_emptied":       {"intake_guarded": "the overflow of the vessel that is called a fish tank here has no guard", "one_blocked": "the lower the pump draws the more it sends up", "tank_keeps_water": "its water is what the rest of the loop fills with", "tank_keeps_water_capped": "as tank_keeps_water"},

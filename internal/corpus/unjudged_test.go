@@ -10,6 +10,7 @@ import (
 var unjudged = map[string]string{
 	"kinematic_viscosity": "nature gives it",
 	"height":              "heights are shown in the levelling table; what they lead to is judged",
+	"flow_at_end":         "the flow of a line where it comes out behind a tee; what it does there is judged",
 	"pump_head":           "pump_meets_flow judges the flow that the pump gives at it",
 	"velocity":            "solids_speed judges the speed by how the water fills the pipe",
 	"reynolds":            "an intermediate number",

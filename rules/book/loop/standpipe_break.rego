@@ -21,7 +21,7 @@
 #     - {replace: vent}
 #   example:
 #     - {at: /lines/solids-run/pieces/2, value: {tee: {way: turn, third: cap, cap: threaded}}}
-#     - {at: /lines/solids-run/note, value: closed at the top}
+#     - {at: /lines/solids-run/pieces/6/bend, value: {angle: 45 deg}}
 package book.loop.standpipe_break
 
 import data.vocab

@@ -30,7 +30,7 @@
 #     - {replace: higher_drain}
 #   example:
 #     - {at: /vessels/tank/form/cylinder/inside_top, value: 1365 mm}
-#     - {at: /lines/tank-drain, value: {duty: empty, from: tank, to: outside, leads_to: garden, pipe: waste-40, joints: cemented, pieces: [{through: {wall_of: tank, at: 150 mm, round: 180 deg, seal: {hole: 63.5 mm, outside: 48.3 mm, lip: 83 mm}}}, {across: {length: 150 mm, clipped: true}}, {valve: {kind: ball, bore: 42.9 mm, open: 0 %, reached: dry-handed}}, {across: 80 mm}, {outlet: {at: 550 mm, facing: level, cap: threaded}}]}}
+#     - {at: /lines/tank-drain, value: {duty: empty, from: tank, to: outside, leads_to: garden, pipe: waste-40, joints: cemented, pieces: [{through: {wall_of: tank, at: 150 mm, round: 180 deg, seal: {hole: 63.5 mm, outside: 48.3 mm, lip: 83 mm}}}, {across: {length: 150 mm, clipped: true}}, {valve: {kind: ball, bore: 42.9 mm, open: 0 %, reached: dry-handed}}, {across: 80 mm}, {outlet: {at: 530 mm, facing: level, cap: threaded}}]}}
 package book.loop.tank_keeps_water
 
 import data.vocab
