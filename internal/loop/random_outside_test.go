@@ -47,6 +47,7 @@ func TestRandomLoopsWorkedByOthers(t *testing.T) {
 		Heads   map[string]float64 // over where the water would stand with no flow
 		Flows   map[string]float64
 		Regimes map[string]int
+		Apart   string // why such a loop is not compared
 	}
 	if err := json.Unmarshal(out, &answers); err != nil {
 		t.Fatal(err)
@@ -54,11 +55,15 @@ func TestRandomLoopsWorkedByOthers(t *testing.T) {
 	if len(answers) != loops {
 		t.Fatalf("%d answers to %d loops", len(answers), loops)
 	}
-	regimes := map[string]int{}
+	regimes, apart := map[string]int{}, map[string]int{}
 	for i, a := range answers {
 		s, problems := system.Read("random.yaml", []byte(specs[i].file()))
 		if len(problems) > 0 {
 			t.Fatalf("loop %d: %v", a.Seed, problems)
+		}
+		if a.Apart != "" {
+			apart[a.Apart]++
+			continue
 		}
 		if a.Left > 1e-4 {
 			t.Errorf("loop %d: they found no steady flow", a.Seed)
@@ -84,7 +89,7 @@ func TestRandomLoopsWorkedByOthers(t *testing.T) {
 			}
 		}
 		for line, theirs := range a.Flows {
-			within := 0.01 * math.Max(math.Abs(theirs), 0.03*a.Scale)
+			within := 0.01*math.Max(math.Abs(theirs), 0.03*a.Scale) + 1e-9 // a thirtieth of the pump's flow: in wide lines side by side a tenth of a millimetre moves as much
 			if specs[i].strand(line).Duty == "overflow" {
 				continue // no quantity of ours
 			}
@@ -102,5 +107,10 @@ func TestRandomLoopsWorkedByOthers(t *testing.T) {
 			t.Errorf("only %d %s", regimes[regime], regime)
 		}
 	}
-	t.Log(regimes)
+	for why, n := range apart {
+		if n > loops/10 {
+			t.Errorf("%d of %d loops are not compared: %s", n, loops, why)
+		}
+	}
+	t.Log(regimes, apart)
 }

@@ -333,13 +333,20 @@ def answer(spec):
     k = len(l.nodes)
     z, q = l.x[:k], l.x[k:] * l.scale
     flows = {m.name: q[i] for i, m in enumerate(l.lines)}
-    out = dict(seed=spec["seed"], left=l.left, levels={}, heads={}, flows={}, regimes={}, scale=l.scale)
+    out = dict(seed=spec["seed"], left=l.left, levels={}, heads={}, flows={}, regimes={}, scale=l.scale, apart="")
     def saw(what): out["regimes"][what] = out["regimes"].get(what, 0) + 1
     few = 1e-3 * l.scale
+    def through(n): return sum(flows[m.name] for m in l.lines if m.to == n)
+    for m in l.lines:
+        if m.curve and abs(l.level(z, m.From) + m.curve.shut - m.pump["rest"]) < 0.01:
+            out["apart"] = "a pump lifts just as high as it can"
+        elif m.duty != "weir" and not m.curve and not m.pressed and flows[m.name] < few <= through(m.From) and l.level(z, m.to) > max([l.level(z, m.From) + 1e-4] + [e["height"] for e in m.edges]):
+            out["apart"] = "a line runs backwards"
     for v in l.vessels:
         n = v["name"]
-        through = sum(flows[m.name] for m in l.lines if m.to == n)
-        if n in l.fixed or through < few:  # a level that nothing flows over is anywhere under its outlets
+        if l.level(z, n) > v["rim"]:
+            out["apart"] = "a vessel spills"
+        if n in l.fixed or through(n) < few:  # a level that nothing flows over is anywhere under its outlets
             continue
         dry = min(m.need(0, l.level(z, m.to))[0] for m in l.lines if m.From == n and m.duty != "overflow")
         out["levels"][n], out["heads"][n] = float(l.level(z, n)), float(l.level(z, n) - dry)

@@ -133,7 +133,7 @@ func TestALineFromTheMains(t *testing.T) {
 }
 
 func TestSockets(t *testing.T) {
-	near(t, "over the rim of the tank at 1270", worth(t, with(t, demo, map[string]any{"/mains/sockets_at": "1600 mm"}), "mains", "socket_clearance"), 0.330, 1e-9)
+	near(t, "over the rim of the tank at 1230", worth(t, with(t, demo, map[string]any{"/mains/sockets_at": "1600 mm"}), "mains", "socket_clearance"), 0.370, 1e-9)
 	if x := worth(t, with(t, demo, map[string]any{"/mains": nil}), "mains", "socket_clearance"); !math.IsNaN(x) {
 		t.Errorf("sockets that nobody named are %v over the rim", x)
 	}
@@ -170,7 +170,7 @@ func TestChildren(t *testing.T) {
 	}
 }
 
-// Stones to 300 mm over a standpipe at 250 mm: the common drum's bed has no open water, with 200 mm of stones it has.
+// Stones to 300 mm over a standpipe at 230 mm: the common drum's bed has no open water, with 200 mm of stones it has.
 func TestStonesOverWater(t *testing.T) {
 	over := func(edits map[string]any) float64 {
 		n := with(t, drum, edits).Find(working.Address{Subject: "bed", Name: "media_over_water", Case: working.RunWorst, Water: "low"})
@@ -180,7 +180,7 @@ func TestStonesOverWater(t *testing.T) {
 		v, _ := n.Value()
 		return v.X
 	}
-	if x := over(nil); x <= 0 || x >= 0.05 {
+	if x := over(nil); x <= 0 || x >= 0.07 {
 		t.Errorf("stones stand %v over the water", x)
 	}
 	if x := over(map[string]any{"/vessels/bed/media/depth": "200 mm"}); x >= 0 {
@@ -195,8 +195,8 @@ func TestFullMasses(t *testing.T) {
 	near(t, "mass", worth(t, l, "sump", "full_mass"), 418, 1e-6)
 	near(t, "floor load", worth(t, l, "sump", "floor_load"), 418*9.80665/0.88, 1e-6)
 	near(t, "two of them", worth(t, with(t, demo, map[string]any{"/vessels/sump/mass": "22 kg", "/vessels/sump/count": 2}), "sump", "full_mass"), 836, 1e-6)
-	bed := with(t, drum, nil) // 0.7 m3, 600 L of clay with 45 % voids
-	near(t, "bed", worth(t, bed, "bed", "full_mass"), 1000*(0.7-0.55*0.6)+45+240, 1e-6)
+	bed := with(t, drum, nil) // 0.78 m3, 600 L of clay with 45 % voids
+	near(t, "bed", worth(t, bed, "bed", "full_mass"), 1000*(0.78-0.55*0.6)+45+240, 1e-6)
 	for _, at := range []string{"/vessels/sump/mass", "/vessels/sump/form/box/height"} {
 		if x := worth(t, with(t, demo, map[string]any{at: nil}), "sump", "floor_load_share"); !math.IsNaN(x) {
 			t.Errorf("without %s the share is %v", at, x)
