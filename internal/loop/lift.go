@@ -84,7 +84,7 @@ func (v *surveyor) throttle(p pumped) {
 func (r *run) lift(p pumped, all []pumped) {
 	id, pump := p.piece.ID(), p.piece.Pump
 	level := working.In("z1", r.level(p.line.From.Vessel))
-	r.cover(p, level)
+	r.cover(p, working.In("z1", r.balancedLevel(p.line.From.Vessel)))
 	least := working.In("Qasked", working.File("least flow asked", r.WorkingFlow.Least))
 	over := func(name string, asked working.Input, flows []working.Input) {
 		r.work(r.address(id, name), p.at(), func(x []float64) (float64, string) {

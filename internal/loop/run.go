@@ -331,6 +331,18 @@ func (r *run) level(vessel *system.Vessel) *working.Node {
 	return z
 }
 
+// balancedLevel is the level of a vessel with the water of the loop spread as it is in this
+// state; of the one state in which its keeper sets it, that level.
+func (r *run) balancedLevel(vessel *system.Vessel) *working.Node {
+	if len(r.outlets(vessel)) > 0 || r.runCase == working.RunClean && r.temperature == "usual" {
+		return r.level(vessel)
+	}
+	if _, ok := r.balance.y.at[vessel]; !ok {
+		return r.level(vessel)
+	}
+	return r.balance.level(vessel)
+}
+
 func (r *run) findLevel(vessel *system.Vessel) *working.Node {
 	a := r.address(vessel.ID, "water_level")
 	out := r.outlets(vessel)

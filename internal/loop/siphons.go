@@ -34,7 +34,7 @@ func (v *surveyor) siphons(runs_ []*run) {
 				working.In("zc", linear("crest", at)), working.In("z", r.level(line.From.Vessel)))
 			if line.To.Vessel != nil {
 				r.work(r.address(line.ID, "siphon_end_under"), line.Pieces[len(line.Pieces)-1].Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
-					working.In("z", r.level(line.To.Vessel)), working.In("zm", mouth(line)))
+					working.In("z", r.balancedLevel(line.To.Vessel)), working.In("zm", mouth(line)))
 			}
 		}
 	}

@@ -66,7 +66,7 @@ func TestHolesOfTheDemo(t *testing.T) {
 		{"settler-waste/1", "outside_gap", 0.25},                                      // 48.25 in a cuff of 48
 		{"settler-overflow/0", "hole_to_rim", 735 - 675 - 47.5},                       // 12.5
 		{"settler-waste/2", "hole_to_floor", 79 - 41.5 - 25},                          // 12.5
-		{"clear-run/0", "hole_clearance_by_height", 555 - 440 - (95+83)/2.0},          // 26
+		{"clear-run/0", "hole_clearance_by_height", 555 - 450 - (95+83)/2.0},          // 16
 		{"filtered-run/1", "hole_clearance_by_height", 630 - 607 - 95},                // -72: side by side they would overlap
 		{"filtered-run/1", "hole_clearance", math.Hypot(493, 23) - 95},                // on opposite sides
 		{"filtered-run/1", "stress_beside", 1003.573},                                 // a/r = 38.1/455.4: 1 + 0.0035 + 0.00007
@@ -122,10 +122,10 @@ func TestASealIsKnownByItsHole(t *testing.T) {
 }
 
 func TestAWallNobodyMeasuredIsNotMeasured(t *testing.T) {
-	if f := fact(demo(t, "measured_at: 440 mm, ", ""), "solids-run/13", "wall_measured"); f.Word != "" || f.Missing[0] != "/lines/solids-run/pieces/13/through/wall" {
+	if f := fact(demo(t, "measured_at: 450 mm, ", ""), "solids-run/13", "wall_measured"); f.Word != "" || f.Missing[0] != "/lines/solids-run/pieces/13/through/wall" {
 		t.Errorf("wall_measured is %q, missing %v", f.Word, f.Missing)
 	}
-	plug := demo(t, "measured_at: 440 mm, ", "", "wall_of: settler, at: 440 mm,", "wall_of: settler, at: 440 mm, wall: 2.4 mm,")
+	plug := demo(t, "measured_at: 450 mm, ", "", "wall_of: settler, at: 450 mm,", "wall_of: settler, at: 450 mm, wall: 2.4 mm,")
 	if f := fact(plug, "solids-run/13", "wall_measured"); f.Word != "yes" {
 		t.Errorf("a plug measured at the hole counts as %q", f.Word)
 	}
