@@ -96,7 +96,7 @@ func (r *run) flow(line *system.Line) *working.Node {
 func (r *run) findFlow(line *system.Line) *working.Node {
 	a := r.address(line.ID, "flow")
 	switch {
-	case r.divides(line) || !line.Pumped && len(r.outlets(line.From.Vessel)) > 1:
+	case r.divides(line) || !line.Pumped && (len(r.outlets(line.From.Vessel)) > 1 || len(r.overflowing(line.From.Vessel, nil)) > 0):
 		if r.balance == nil {
 			return r.take(a, line.Pointer, working.Unknown("flow", quantity.Flow, "", "the flow divides"))
 		}
@@ -211,6 +211,9 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 			in, sign = append(in, working.In("Qout", r.flow(line))), append(sign, -1)
 		}
 	}
+	for _, line := range r.overflowing(nil, vessel) {
+		in, sign = append(in, working.In("Qin", r.balance.arriving(line))), append(sign, 1)
+	}
 	if len(in) == 0 {
 		in = []working.Input{working.In("Qin", working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID))}
 		sign = []float64{1}
@@ -225,6 +228,20 @@ func (r *run) inflow(vessel *system.Vessel) ([]working.Input, working.Func) {
 		}
 		return q, ""
 	}
+}
+
+// overflowing is the overflows out of a vessel, or into one, that run in the balance of this state.
+func (r *run) overflowing(from, to *system.Vessel) []*system.Line {
+	var out []*system.Line
+	for _, line := range r.Lines {
+		if r.balance == nil || line.Duty != "overflow" || from != nil && line.From.Vessel != from || to != nil && line.To.Vessel != to {
+			continue
+		}
+		if q, known := r.balance.leaving(line).Value(); known && q.X > 1e-9 {
+			out = append(out, line)
+		}
+	}
+	return out
 }
 
 // arriving is the flow at the end of a line, which is another than at its beginning where it divides.
@@ -346,6 +363,9 @@ func (r *run) balancedLevel(vessel *system.Vessel) *working.Node {
 func (r *run) findLevel(vessel *system.Vessel) *working.Node {
 	a := r.address(vessel.ID, "water_level")
 	out := r.outlets(vessel)
+	if len(r.overflowing(vessel, nil)) > 0 {
+		return r.take(a, vessel.Pointer, r.balance.level(vessel))
+	}
 	if vessel.Weir != nil && vessel.Weir.Kind != "side_pipe" {
 		in, total := r.inflow(vessel)
 		var behind *working.Node

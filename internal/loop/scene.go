@@ -31,11 +31,11 @@ type stage struct {
 	n      int           // inputs
 	laws   map[int]ready // of strands, worked out beforehand
 	rims   map[*system.Vessel]int
-	opened map[*system.Line]int    // a drain or draw-down line, its valves open
-	backs  map[*system.Line][2]int // a pumped line run backwards, its siphon breaks open and blocked
-	joints map[*system.Line]joint  // where each line may come open
-	room   map[*system.Vessel]int  // the place of the level to which it may fill when the pump stops
-	top    *topUp                  // nil where nothing tops the loop up
+	opened map[*system.Line]int   // a drain or draw-down line, its valves open
+	backs  [][2]int               // a pumped strand run backwards, its siphon breaks open and blocked
+	joints map[*system.Line]joint // where each line may come open
+	room   map[*system.Vessel]int // the place of the level to which it may fill when the pump stops
+	top    *topUp                 // nil where nothing tops the loop up
 	rain   map[*system.Vessel]int
 	drawn  map[*system.Vessel]int  // the place of the level at which a pump draws air
 	gaps   map[any][]working.Input // what is not known of a strand that is left out for that

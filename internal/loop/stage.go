@@ -13,7 +13,7 @@ import (
 // stage lays the loop out for scenes.
 func (r *run) stage() *stage {
 	g := &stage{layout: r.lay(), laws: map[int]ready{},
-		rims: map[*system.Vessel]int{}, opened: map[*system.Line]int{}, backs: map[*system.Line][2]int{},
+		rims: map[*system.Vessel]int{}, opened: map[*system.Line]int{},
 		joints: map[*system.Line]joint{}, room: map[*system.Vessel]int{}, rain: map[*system.Vessel]int{},
 		drawn: map[*system.Vessel]int{}, gaps: map[any][]working.Input{}}
 	for i := range g.nodes {
@@ -29,10 +29,10 @@ func (r *run) stage() *stage {
 			g.comeOpen(line)
 		}
 		if runs(line) && line.Pumped {
-			g.backwards(line)
 			g.air(line)
 		}
 	}
+	g.backwards()
 	g.topUp()
 	g.rains()
 	g.n = len(g.s.inputs)
@@ -106,36 +106,35 @@ func (g *stage) missing(key any, lay func(s *shape)) bool {
 	return len(g.gaps[key]) > 0
 }
 
-// backwards adds the pump's line run backwards when it stands: full of water, from
-// the vessel at its end until air comes in, at its siphon break or mouth. Where it
-// divides, from its first tee, to which its branches run back by themselves.
-func (g *stage) backwards(line *system.Line) {
-	from, ok := g.at[line.From.Vessel]
-	k := g.strands(line)
-	if !ok || len(k) == 0 || g.lines[k[0]].to == network.Outside {
-		return
-	}
-	first := g.lines[k[0]]
-	var loss func(q float64, x []float64, n int) float64
-	air, end := nowhere, nowhere
-	reads := g.s.tracing(func() {
-		loss = g.s.loss(g.pump.elements(first.line))
-		if len(k) == 1 {
-			air, end = g.number(firstAir(line, true), "za"), g.number(mouth(line), "zm")
+// backwards adds what runs back when the pumps stand: every strand from a pump on,
+// full of water, from the vessel or tee at its end until air comes in, at its siphon
+// break or mouth.
+func (g *stage) backwards() {
+	for _, k := range g.lines[:len(g.lines):len(g.lines)] {
+		if k.line == nil || k.aside || k.to == network.Outside || k.from == network.Outside || !k.pumped && !pressed(k.line) || len(k.pieces) == 0 {
+			continue
 		}
-	})
-	law := func(stops func(x []float64) float64) func(x []float64) network.Law {
-		return func(x []float64) network.Law {
-			edge := stops(x)
-			return network.NewLine(func(q float64) (drowned, free float64) {
-				all := loss(q, x, -1)
-				return all, edge + all
-			})
+		var loss func(q float64, x []float64, n int) float64
+		air, end := nowhere, nowhere
+		reads := g.s.tracing(func() {
+			loss = g.s.loss(g.pump.elements(k.line))
+			if k.line.To.Vessel != nil {
+				air, end = g.number(firstAir(k.line, true), "za"), g.number(mouth(k.line), "zm")
+			}
+		})
+		law := func(stops func(x []float64) float64) func(x []float64) network.Law {
+			return func(x []float64) network.Law {
+				edge := stops(x)
+				return network.NewLine(func(q float64) (drowned, free float64) {
+					all := loss(q, x, -1)
+					return all, edge + all
+				})
+			}
 		}
-	}
-	g.backs[line] = [2]int{
-		g.spare(line.ID+" backwards", first.to, from, line, reads, law(air)),
-		g.spare(line.ID+" backwards, its break blocked", first.to, from, line, reads, law(end)),
+		g.backs = append(g.backs, [2]int{
+			g.spare(k.name+" backwards", k.to, k.from, k.line, reads, law(air)),
+			g.spare(k.name+" backwards, its break blocked", k.to, k.from, k.line, reads, law(end)),
+		})
 	}
 }
 

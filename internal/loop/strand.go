@@ -28,20 +28,7 @@ func (y *layout) lawOf(b *bench, l *system.Line) func(x []float64) network.Law {
 		}
 	case pressed(l):
 		w := b.press(y.s, l, y.runCase != working.RunLeast)
-		if l.To.Vessel == nil {
-			return func(x []float64) network.Law { return w.law(x) }
-		}
-		// full of water, it draws back until air gets in at its end
-		loss := y.s.loss(b.elements(l))
-		air := y.number(firstAir(l, true), "za")
-		return func(x []float64) network.Law {
-			line := w.law(x)
-			line.Back = network.NewLine(func(q float64) (drowned, free float64) {
-				all := loss(q, x, -1)
-				return all, air(x) + all
-			})
-			return line
-		}
+		return func(x []float64) network.Law { return w.law(x) }
 	default:
 		w := b.way(y.s, l)
 		back := b.back(y.s, l)

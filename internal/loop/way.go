@@ -96,9 +96,15 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 	elements := b.elements(l)
 	along := s.along(elements)
 	end := func([]float64) float64 { return math.Inf(-1) }
-	if l.To.Line == nil {
+	rest := end
+	switch {
+	case l.To.Line == nil:
 		zm := s.take(working.In("zm", mouth(l)))[0]
 		end = func(x []float64) float64 { return x[zm] }
+		rest = end
+	case len(l.Pieces) > 0: // no further than its tee
+		zt := s.take(working.In("zt", linear("height of the tee", l.Pieces[len(l.Pieces)-1].To)))[0]
+		rest = func(x []float64) float64 { return x[zt] }
 	}
 	crest, at := highest(l)
 	zc, before := -1, 0
@@ -131,9 +137,9 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 	}
 	w.rest = func(x []float64) float64 {
 		if zc < 0 {
-			return end(x)
+			return rest(x)
 		}
-		return math.Max(end(x), x[zc])
+		return math.Max(rest(x), x[zc])
 	}
 	return w
 }
