@@ -1,7 +1,3 @@
-//go:build !outside
-
-// It runs in the plain run of the tests, once: it takes minutes and asks no other program.
-
 package corpus_test
 
 import (

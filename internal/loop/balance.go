@@ -50,6 +50,9 @@ func (r *run) settle(reference *balanced) *balanced {
 		if s.Found {
 			found = s.Z
 		}
+		if reference == nil && s.Found && !y.leaves() {
+			s.Found, s.Reason = y.keeps(s.Q)
+		}
 		return b.parts(net, s)
 	}, in...)
 	return b
@@ -93,6 +96,16 @@ func (y *layout) ends() {
 			y.nodes[i].fixed = true
 		}
 	}
+}
+
+// keeps says that no overflow lets the water run off in daily use, or which does.
+func (y *layout) keeps(q []float64) (bool, string) {
+	for i, k := range y.lines {
+		if k.to == network.Outside && q[i] > 1e-9 {
+			return false, "water runs off by " + k.name + " in daily use: the level stated of the vessel that it comes from is too high"
+		}
+	}
+	return true, ""
 }
 
 // leaves says that water leaves the loop in daily use: then somebody keeps it filled.
