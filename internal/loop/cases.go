@@ -221,13 +221,10 @@ func (g *stage) wrong(line *system.Line, p *system.Piece, lasts float64, add fun
 func closed(line *system.Line) bool {
 	shut := 0
 	for _, p := range line.Pieces {
-		if open, given := (func() (float64, bool) {
-			if p.Valve == nil {
-				return 0, false
+		if p.Valve != nil {
+			if open, given := p.Valve.Open.SI(); given && open <= 0 {
+				shut++
 			}
-			return p.Valve.Open.SI()
-		})(); given && open <= 0 {
-			shut++
 		}
 		if p.Kind == "cap" || p.Outlet != nil && isCapped(p.Outlet.Cap) {
 			return true

@@ -51,17 +51,6 @@ type joint struct {
 // levels of a scene are then within some tenths of a millimetre of those of short steps.
 const sceneError = 1e-3
 
-// airing is a pump that gives less as the water over its intake runs out, so that it never takes more than comes.
-type airing struct {
-	network.Law
-	dry float64
-}
-
-// Flow implements network.Law.
-func (a airing) Flow(up, down float64) (q, byUp, byDown float64) {
-	return eased(a.Law, up, down, a.dry)
-}
-
 // play follows a scene.
 func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 	n := g.build(x[:g.n])
@@ -73,7 +62,7 @@ func (g *stage) play(sc scene, x []float64) (*network.Network, network.Run) {
 		}
 		if k := g.lines[i]; k.pumped && !sc.deep {
 			if dry, ok := g.drawn[k.line.From.Vessel]; ok {
-				l.Law = airing{l.Law, x[dry]}
+				l.Law = raised{l.Law, x[dry]} // it gives less as it gulps, so that it never takes more than comes
 			}
 		}
 	}

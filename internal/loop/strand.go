@@ -75,28 +75,25 @@ func (w lifted) law(x []float64) network.Law {
 // band is how far over the level at which it stops a pump gives less and less, metres.
 const band = 0.005
 
-// eased is a law that comes in over a band above a level.
-func eased(law network.Law, up, down, level float64) (q, byUp, byDown float64) {
-	share := (up - level) / band
-	if share <= 0 {
-		return 0, 0, 0
-	}
-	q, byUp, byDown = law.Flow(up, down)
-	if share >= 1 {
-		return q, byUp, byDown
-	}
-	return q * share, byUp*share + q/band, byDown * share
-}
-
-// raised is a law that holds while the level above stands over a height.
+// raised is a law that holds while the level above stands over a height: of a pump that
+// lifts to a crest, or whose intake draws air. It comes in over a band above that
+// height, as a trickle over a crest does.
 type raised struct {
 	network.Law
 	least float64
 }
 
-// Flow implements network.Law. It comes in over a few millimetres, as a trickle over a crest does.
-func (o raised) Flow(up, down float64) (q, byUp, byDown float64) {
-	return eased(o.Law, up, down, o.least)
+// Flow implements network.Law.
+func (r raised) Flow(up, down float64) (q, byUp, byDown float64) {
+	share := (up - r.least) / band
+	if share <= 0 {
+		return 0, 0, 0
+	}
+	q, byUp, byDown = r.Law.Flow(up, down)
+	if share >= 1 {
+		return q, byUp, byDown
+	}
+	return q * share, byUp*share + q/band, byDown * share
 }
 
 // press lays out a part of a line behind a pump: it is full, so that no crest holds the
