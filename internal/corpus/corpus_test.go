@@ -81,7 +81,10 @@ var needsMore = map[string]string{
 // Each twin has a fault below each comment "fault CLAUSES", and nothing else that is open.
 func TestEveryPlantedFaultIsFoundWhereItStands(t *testing.T) {
 	for _, name := range []string{"quarry-road-as-found.yaml", "quarry-road-flooding.yaml"} {
-		t.Run(name, func(t *testing.T) { planted(t, name) })
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			planted(t, name)
+		})
 	}
 }
 
@@ -194,6 +197,7 @@ func TestExamplesBreakTheirOwnClauseAndNoOther(t *testing.T) {
 	sound := reviewed(t, "quarry-road.yaml")
 	for _, clause := range r.Book().Clauses() {
 		t.Run(clause.ID, func(t *testing.T) {
+			t.Parallel()
 			if len(clause.Example) == 0 {
 				t.Fatal("the clause has no example")
 			}
