@@ -54,12 +54,12 @@ def slots(q, n, w, l):
 
 # The pump: monotone cubic through its seven points.
 curve = PchipInterpolator([0, 400 * LH, 800 * LH, 1000 * LH, 1200 * LH, 1500 * LH, 1800 * LH], [1.75, 1.66, 1.40, 1.21, 0.97, 0.54, 0])
-sump, crest, mouth, nozzle = 0.190, 0.420 + 0.880, 0.420 + 0.750, 0.020
+sump, crest, mouth, nozzle = 0.190, 0.380 + 0.880, 0.380 + 0.750, 0.020
 
 
 def riser_to_crest(q, ks):
-    """intake, 250 up, union, ball valve, 1010 up to the crest, elbow, 1600, elbow, 900 to the rim, 120 beyond, elbow down."""
-    return entry(q, D25) + union(q, D25) + ball(q, D25) + 3 * elbow90(q, D25) + pipe(q, D25, 0.250 + 1.010 + 1.600 + 0.900 + 0.120, ks)
+    """intake, 250 up, union, ball valve, 970 up to the crest, elbow, 1600, elbow, 900 to the rim, 120 beyond, elbow down."""
+    return entry(q, D25) + union(q, D25) + ball(q, D25) + 3 * elbow90(q, D25) + pipe(q, D25, 0.250 + 0.970 + 1.600 + 0.900 + 0.120, ks)
 
 
 def riser(q, ks):
@@ -91,10 +91,10 @@ def to_brink(q, ks, film):
 
 
 def solids(q, ks, film):
-    """the whole run: 350 down at 45 degrees, 45, 402 level with union and valve, two 45s, 90 of slope and 36 up, the exit"""
+    """the whole run: 300 down at 45 degrees, 45, 402 level with union and valve, two 45s, 100 of slope and 44 up, the exit"""
     d = D40 - 2 * film
-    up = 0.300 + 0.540 - 0.740 - 0.090 * math.sqrt(0.5)
-    rest = pipe(q, d, 0.350 / math.sin(math.pi / 4) + 0.120 + 0.110 + 0.172 + 0.090 + up, ks)
+    up = 0.300 + 0.565 - 0.750 - 0.100 * math.sqrt(0.5)
+    rest = pipe(q, d, 0.300 / math.sin(math.pi / 4) + 0.120 + 0.110 + 0.172 + 0.100 + up, ks)
     return to_brink(q, ks, film) + rest + 3 * elbow45(q, d) + union(q, d) + ball(q, d) + head(q, d)
 
 
@@ -133,13 +133,13 @@ def inlet(q, d):
 def tank(q, below, ks, film):
     """highest of: whole run drowned; over the invert behind the vented tee; over the invert where the run turns down"""
     d = D40 - 2 * film
-    invert = 0.420 + 0.670 - d / 2
+    invert = 0.380 + 0.670 - d / 2
     return max(below + solids(q, ks, film), invert + inlet(q, d) + to_tee(q, ks, film), invert + sum(critical(q, d)) + to_brink(q, ks, film))
 
 
 def capacity(ks, film):
     below = settler(clean)
-    return brentq(lambda q: tank(q, below, ks, film) - (0.420 + 0.850 - 0.050), 500 * LH, 20000 * LH)
+    return brentq(lambda q: tank(q, below, ks, film) - (0.380 + 0.850 - 0.050), 500 * LH, 20000 * LH)
 
 
 # The ring between well (140 outside) and drum (463 inside), the well (129.2 inside) round the 48.25 pipe that rises in it.
@@ -180,7 +180,7 @@ for case, ks, film in ("run_clean", 7e-6, 0), ("run_worst", 6e-4, 5e-4):
     row("tank", "water_level", case, tank(clean, settler(clean), ks, film), 0.001, "critical depth is the same physics; 10 % of 6 mm of losses before the brink")
     c = capacity(ks, film)
     row("solids-run", "capacity", case, c, 0.05 * c, "head over the invert goes with q^2: 10 % in K on two thirds of it is 4 % of flow")
-row("solids-run", "head_had", "run_clean", 1.220 - settler(clean), 0.0012, "as the level of the settler")
+row("solids-run", "head_had", "run_clean", 1.180 - settler(clean), 0.0012, "as the level of the settler")
 for case, q in ("run_clean", clean), ("run_least", least):
     row("settler", "water_level", case, settler(q), 0.001, "under 50 mm of head we go on as h^2.5 through zero: by kh = 0.85 mm higher at most")
     row("settler", "overflow_rate", case, q / ring, 0.01 * q / ring, "as the flow")
