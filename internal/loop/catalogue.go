@@ -18,7 +18,7 @@ const (
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(waterQuantities, lineQuantities, liftQuantities, caseQuantities)
+	Quantities = slices.Concat(waterQuantities, lineQuantities, liftQuantities, caseQuantities, drainQuantities)
 	Facts      = slices.Concat(waterFacts, lineFacts, liftFacts, caseFacts)
 	Sets       = slices.Concat(waterSets, lineSets, liftSets, caseSets)
 	Relations  = slices.Concat(waterRelations)
@@ -47,6 +47,14 @@ var waterQuantities = []working.Definition{
 		Formula: "crest + weir head(Q), else the level that the line out of it asks for or, if higher, the one stated", Source: culvert + "; weirs after ISO 1438, drowned ones after Villemonte 1947", Sure: "published"},
 	{Name: "freeboard", Title: "room between the water and the rim", Symbol: "f", Kind: quantity.Length, Of: "each vessel",
 		Formula: "rim - z", Source: geometry, Sure: "derived"},
+	{Name: "water_volume", Title: "water in it while the pump runs", Symbol: "V", Kind: quantity.Volume, Of: "each vessel through which water runs",
+		Formula: "V(z - z0); of a bed, only what its media leave open", Source: geometry, Sure: "derived"},
+	{Name: "water_surface", Title: "area of its water surface", Symbol: "A", Kind: quantity.Area, Of: "each vessel through which water runs",
+		Formula: "dV/dz", Source: geometry, Sure: "derived"},
+	{Name: "inflow", Title: "flow into it", Symbol: "Q", Kind: quantity.Flow, Of: "each vessel through which water runs",
+		Formula: "sum of what the lines bring", Source: "continuity", Sure: "derived"},
+	{Name: "loop_volume", Title: "water in all its vessels together", Symbol: "V", Kind: quantity.Volume, Of: "the loop",
+		Formula: "sum of V of the vessels", Source: geometry, Sure: "derived"},
 	{Name: "greatest_flow", Title: "greatest flow that it is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: "each gravity line in which water runs",
 		Formula: "the greater of its part of the flow asked and the flow that the pump gives it, all clean", Source: judgement, Sure: judgement},
 	{Name: "capacity", Title: "flow it can carry", Symbol: "Qc", Kind: quantity.Flow, Of: "each gravity line in which water runs",

@@ -262,27 +262,19 @@ func (r *run) turnovers() {
 		if r.temperature == "low" && r.runCase == working.RunLeast {
 			r.l.Put("fish_tanks_fed", vessel.ID)
 		}
-		var flows []working.Input
-		for _, line := range r.Lines {
-			if daily(line) && line.To.Vessel == vessel {
-				flows = append(flows, working.In("Q", r.arriving(line)))
-			}
+		volume := r.l.Find(r.address(vessel.ID, "water_volume"))
+		if volume == nil {
+			volume = working.Unknown("water in it", quantity.Volume, vessel.Pointer, "no line in which water runs leads to "+vessel.ID)
 		}
-		if len(flows) == 0 {
-			flows = append(flows, working.In("Q", working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID)))
+		flow := r.l.Find(r.address(vessel.ID, "inflow"))
+		if flow == nil {
+			flow = working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID)
 		}
-		holds, sizes := r.holding(vessel)
-		n := len(flows) + 2
-		in := append(flows, working.In("z", r.level(vessel)), working.In("z0", working.File("floor above the datum", vessel.StandsAt)))
 		r.work(r.address(vessel.ID, "turnover_time"), vessel.Form.Pointer, func(x []float64) (float64, string) {
-			q := 0.0
-			for _, one := range x[:n-2] {
-				q += one
-			}
-			if q <= 0 {
+			if x[1] <= 0 {
 				return math.NaN(), "nothing flows into " + vessel.ID
 			}
-			return holds(x[n-2]-x[n-1], x[n:]) / q, ""
-		}, append(in, sizes...)...)
+			return x[0] / x[1], ""
+		}, working.In("V", volume), working.In("Q", flow))
 	}
 }

@@ -93,7 +93,7 @@ var liftQuantities = []working.Definition{
 	{Name: "left_by_pump", Title: "depth that the pump leaves in the fish tank, of the depth in daily use", Symbol: "c", Kind: quantity.Fraction, Of: "each pump in a fish tank",
 		Formula: "max(zi, zd)/(z1 - z0)", Source: geometry, Sure: "derived"},
 	{Name: "turnover_time", Title: "time in which the flow brings as much water as the tank holds", Symbol: "T", Kind: quantity.Time, Of: "each fish tank",
-		Formula: "V(z - z0)/Q", Source: continuity, Sure: "derived"},
+		Formula: "V/Q", Source: continuity, Sure: "derived"},
 }
 
 var liftFacts = []working.FactDefinition{

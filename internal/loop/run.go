@@ -71,6 +71,7 @@ func (r *run) all() {
 			return x[0] - x[1], ""
 		}, working.In("rim", rim(vessel)), working.In("z", z))
 	}
+	r.volumes()
 }
 
 // circle is what a quantity comes to that would have to be known to work itself out.

@@ -47,6 +47,7 @@ func running(s *system.System, t *tables.Tables, l *working.Ledger) (*surveyor, 
 	v.bends(runs)
 	v.lines(runs)
 	v.lifts(runs)
+	v.drains(runs)
 	return v, runs
 }
 

@@ -2,12 +2,64 @@ package loop
 
 import (
 	"math"
+	"slices"
 	"sort"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
+
+// volumes enters the water that every vessel holds while the pump runs, its surface
+// and what flows into it, and the water of the whole loop.
+func (r *run) volumes() {
+	var all []working.Input
+	for _, vessel := range r.Vessels {
+		if _, runs := r.balance.y.at[vessel]; !runs {
+			continue
+		}
+		holds, sizes := r.holding(vessel)
+		in := append([]working.Input{working.In("z", r.level(vessel)), working.In("z0", working.File("floor above the datum", vessel.StandsAt))}, sizes...)
+		all = append(all, working.In("V", r.work(r.address(vessel.ID, "water_volume"), vessel.Form.Pointer, func(x []float64) (float64, string) {
+			return holds(x[0]-x[1], x[2:]), ""
+		}, in...)))
+		whole, sizes := shapeOf(vessel)
+		r.work(r.address(vessel.ID, "water_surface"), vessel.Form.Pointer, func(x []float64) (float64, string) {
+			return (whole(x[0]-x[1], x[2:]) - whole(x[0]-x[1]-0.001, x[2:])) / 0.001, ""
+		}, append(slices.Clone(in[:2]), sizes...)...)
+		r.work(r.address(vessel.ID, "inflow"), vessel.Pointer, sum, r.into(vessel)...)
+	}
+	if len(all) == 0 {
+		all = append(all, working.In("V", working.Unknown("water in the loop", quantity.Volume, "/lines", "no line in which water runs leads to a vessel")))
+	}
+	r.work(r.address("water", "loop_volume"), "/vessels", sum, all...)
+}
+
+// into is the flow of every line in daily use that ends in a vessel.
+func (r *run) into(vessel *system.Vessel) []working.Input {
+	var in []working.Input
+	for _, line := range r.Lines {
+		switch {
+		case line.To.Vessel != vessel || !flows(line):
+		case daily(line):
+			in = append(in, working.In("Q", r.arriving(line)))
+		default:
+			in = append(in, working.In("Q", working.Unknown("flow of "+line.ID, quantity.Flow, "", "the flow of "+line.ID+", which starts in no vessel, is not worked out yet")))
+		}
+	}
+	if len(in) == 0 {
+		in = append(in, working.In("Q", working.Unknown("flow", quantity.Flow, "", "no line in which water runs leads into "+vessel.ID)))
+	}
+	return in
+}
+
+func sum(x []float64) (float64, string) {
+	y := 0.0
+	for _, one := range x {
+		y += one
+	}
+	return y, ""
+}
 
 // holding is the volume of water in a vessel up to a depth, and the sizes that it
 // needs. Where the media of a bed stand in it, only what they leave open counts.

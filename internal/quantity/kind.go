@@ -21,6 +21,7 @@ const (
 	Power                 Kind = "power"                  // W
 	Energy                Kind = "energy"                 // J
 	Concentration         Kind = "concentration"          // kg/m3
+	Stocking              Kind = "stocking"               // kg of fish in each m3
 	Fraction              Kind = "fraction"               // 1
 	Angle                 Kind = "angle"                  // rad
 	FeedRate              Kind = "feed_rate"              // kg/s

@@ -14,7 +14,7 @@ import (
 var siUnits = map[quantity.Kind]string{
 	quantity.Length: "m", quantity.Area: "m2", quantity.Volume: "m3", quantity.Flow: "m3/s", quantity.Velocity: "m/s",
 	quantity.Head: "m", quantity.Pressure: "Pa", quantity.Mass: "kg", quantity.Time: "s", quantity.Temperature: "K",
-	quantity.TemperatureDifference: "K", quantity.Power: "W", quantity.Energy: "J", quantity.Concentration: "kg/m3",
+	quantity.TemperatureDifference: "K", quantity.Power: "W", quantity.Energy: "J", quantity.Concentration: "kg/m3", quantity.Stocking: "kg/m3",
 	quantity.Fraction: "1", quantity.Angle: "rad", quantity.FeedRate: "kg/s", quantity.Hardness: "1", quantity.Money: "1",
 	quantity.Current: "A", quantity.Voltage: "V", quantity.Force: "N", quantity.Stress: "Pa",
 	quantity.SpecificSurface: "1/m", quantity.Viscosity: "m2/s", quantity.ArealFeed: "kg/(m2 s)", quantity.ArealRate: "kg/(m2 s)", quantity.Number: "1",

@@ -88,7 +88,11 @@ func Seen(w io.Writer, l *working.Ledger, o Options) error {
 		head := line{}.add(strings.ToUpper(safe(subject)), waterInk)
 		if id, index, cut := strings.Cut(subject, "/"); cut {
 			if n, err := strconv.Atoi(index); err == nil {
-				head = head.add(", piece "+strconv.Itoa(n+1)+" of "+id, noInk)
+				of := ", piece " + strconv.Itoa(n+1) + " of " + id
+				if id == "fish" {
+					of = ", lot " + strconv.Itoa(n+1)
+				}
+				head = head.add(of, noInk)
 			}
 		}
 		out = append(out, head)

@@ -1,8 +1,9 @@
 // Package survey orders what is worked out about a loop: water and levels
-// first, then what builds on them.
+// first, then fish and settlers, then what is made and where it stands.
 package survey
 
 import (
+	"dryfit/internal/fishload"
 	"dryfit/internal/loop"
 	"dryfit/internal/making"
 	"dryfit/internal/settling"
@@ -16,7 +17,9 @@ import (
 func Survey(s *system.System) *working.Ledger {
 	l, t := working.NewLedger(), tables.Embedded()
 	loop.Survey(s, t, l)
+	fishload.Survey(s, t, l)
 	settling.Survey(s, l)
+	fishload.Renewal(s, t, l)
 	making.Survey(s, t, l)
 	site.Survey(s, l)
 	return l
@@ -30,10 +33,10 @@ func Follow(s *system.System, kase, fault string) []working.Followed {
 // Catalogue is every word that is worked out, for clauses to use and for people to look up.
 func Catalogue() working.Catalogue {
 	return working.Catalogue{
-		Quantities: join(loop.Quantities, settling.Quantities, making.Quantities, site.Quantities),
-		Facts:      join(loop.Facts, settling.Facts, making.Facts, site.Facts),
-		Sets:       join(loop.Sets, settling.Sets, making.Sets, site.Sets),
-		Cases:      loop.Cases,
+		Quantities: join(loop.Quantities, fishload.Quantities, settling.Quantities, making.Quantities, site.Quantities),
+		Facts:      join(loop.Facts, fishload.Facts, settling.Facts, making.Facts, site.Facts),
+		Sets:       join(loop.Sets, fishload.Sets, settling.Sets, making.Sets, site.Sets),
+		Cases:      join(loop.Cases, fishload.Cases),
 		Relations:  join(loop.Relations, settling.Relations, making.Relations, site.Relations),
 	}
 }

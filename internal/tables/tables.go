@@ -15,28 +15,36 @@ import (
 
 // Tables is the whole set. It does not change after Load and may be shared.
 type Tables struct {
-	pipes       []Pipe
-	pipeAt      map[string]int
-	classes     map[string][]Pipe
-	fittings    map[string]Fitting
-	valves      map[string][]valvePoint
-	roughness   map[string]Rough
-	metals      []Material
-	metalAt     map[string]int
-	nonmetals   map[string]Nonmetal
-	contents    map[string]string // kind by words
-	clamps      map[string]Clamp
-	rubbers     map[string]Rubber
-	seals       []Seal
-	bulkheads   []Bulkhead
-	drums       []Drum
-	hoses       []Hose
-	sockets     map[string]Socket // by pipeKey
-	assumptions []Assumption
-	curing      []Cure
-	takeoffs    map[string]Takeoff // by pipeKey
-	saws        []Saw
-	loadings    []Loading
+	pipes         []Pipe
+	pipeAt        map[string]int
+	classes       map[string][]Pipe
+	fittings      map[string]Fitting
+	valves        map[string][]valvePoint
+	roughness     map[string]Rough
+	metals        []Material
+	metalAt       map[string]int
+	nonmetals     map[string]Nonmetal
+	contents      map[string]string // kind by words
+	clamps        map[string]Clamp
+	rubbers       map[string]Rubber
+	seals         []Seal
+	bulkheads     []Bulkhead
+	drums         []Drum
+	hoses         []Hose
+	sockets       map[string]Socket // by pipeKey
+	assumptions   []Assumption
+	curing        []Cure
+	takeoffs      map[string]Takeoff // by pipeKey
+	saws          []Saw
+	loadings      []Loading
+	solidsClasses []SolidsClass
+	solidsFigures []solidsFigure
+	species       []Species
+	media         []Medium
+	crops         []Crop
+	bases         []Base
+	biology       []Figure
+	nitrification map[string][]Point // by temperature and pH, rising
 }
 
 // Load reads and checks every table that is built into the program. The error
@@ -71,6 +79,13 @@ func load(files fs.FS) (*Tables, error) {
 		t.readTakeoffs(files),
 		t.readSaws(files),
 		t.readLoadings(files),
+		t.readSolids(files),
+		t.readSpecies(files),
+		t.readMedia(files),
+		t.readCrops(files),
+		t.readBases(files),
+		t.readBiology(files),
+		t.readNitrification(files),
 	)
 	if err != nil {
 		return nil, err

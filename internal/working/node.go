@@ -1,6 +1,8 @@
 package working
 
 import (
+	"math"
+
 	"dryfit/internal/quantity"
 )
 
@@ -128,7 +130,19 @@ func (n *Node) settle() {
 		in[i] = settled{from.value, from.all, from.gaps, false}
 	}
 	s, note := n.from(in, spreadOf)
-	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
+	n.value, n.all, n.note, n.gaps = withinNature(n.Kind, s.value), s.all, note, s.gaps
+}
+
+// withinNature cuts a range where nature does: doubts that are added up can lead
+// below nothing, where there is no time, mass, volume or concentration.
+func withinNature(kind quantity.Kind, v Value) Value {
+	switch kind {
+	case quantity.Time, quantity.Mass, quantity.Volume, quantity.Concentration:
+		if v.X >= 0 {
+			v.Low = math.Max(v.Low, 0)
+		}
+	}
+	return v
 }
 
 // settled is what a node comes to.
