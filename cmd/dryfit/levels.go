@@ -194,7 +194,7 @@ func (a *app) sayWhatIsNotThere(list []working.Followed) {
 func followedCases() []string {
 	var out []string
 	for _, c := range survey.Catalogue().Cases {
-		if !slices.Contains([]string{working.Always, working.RunClean, working.RunLeast, working.RunWorst, "all_beds_drain", "unattended"}, c.Name) {
+		if !slices.Contains([]string{working.Always, working.RunClean, working.RunLeast, working.RunWorst, "all_beds_drain", "unattended", "power_cut", "air_pump_fails"}, c.Name) {
 			out = append(out, c.Name)
 		}
 	}

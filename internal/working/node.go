@@ -1,8 +1,6 @@
 package working
 
 import (
-	"math"
-
 	"dryfit/internal/quantity"
 )
 
@@ -129,20 +127,21 @@ func (n *Node) settle() {
 	for i, from := range n.Inputs {
 		in[i] = settled{from.value, from.all, from.gaps, false}
 	}
-	s, note := n.from(in, spreadOf)
-	n.value, n.all, n.note, n.gaps = withinNature(n.Kind, s.value), s.all, note, s.gaps
+	spread := spreadOf
+	if naturalZero(n.Kind) {
+		spread = ratioSpreadOf
+	}
+	s, note := n.from(in, spread)
+	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
 }
 
-// withinNature cuts a range where nature does: doubts that are added up can lead
-// below nothing, where there is no time, mass, volume or concentration.
-func withinNature(kind quantity.Kind, v Value) Value {
+// naturalZero says that there is nothing below zero of a kind.
+func naturalZero(kind quantity.Kind) bool {
 	switch kind {
-	case quantity.Time, quantity.Mass, quantity.Volume, quantity.Concentration:
-		if v.X >= 0 {
-			v.Low = math.Max(v.Low, 0)
-		}
+	case quantity.Time, quantity.Mass, quantity.Volume, quantity.Concentration, quantity.FeedRate:
+		return true
 	}
-	return v
+	return false
 }
 
 // settled is what a node comes to.

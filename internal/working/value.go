@@ -24,17 +24,46 @@ func (v Value) Spread() bool { return v.Low < v.High }
 //
 // An end at which f has no answer is left out of the range and said in the note.
 func spreadOf(f Func, in []Value) (Value, string) {
+	out, ends, note := endsOf(f, in)
+	for _, end := range ends {
+		out.Low -= out.X - end.Low
+		out.High += end.High - out.X
+	}
+	return out, note
+}
+
+// ratioSpreadOf is the same for what cannot be less than nothing: a time, a mass.
+// Its doubts are those of products, and multiply:
+//
+//	low  = f(x) times every f(x with x_i at its lesser end)/f(x), and high likewise
+//
+// Where the number is not above zero, or an end is below it, the deviations are added.
+func ratioSpreadOf(f Func, in []Value) (Value, string) {
+	out, ends, note := endsOf(f, in)
+	for _, end := range ends {
+		if out.X <= 0 || end.Low < 0 {
+			return spreadOf(f, in)
+		}
+	}
+	for _, end := range ends {
+		out.Low *= end.Low / out.X
+		out.High *= end.High / out.X
+	}
+	return out, note
+}
+
+// endsOf is f at the middle of its inputs, and its least and greatest for each input that has a spread.
+func endsOf(f Func, in []Value) (middle Value, ends []Value, note string) {
 	x := middles(in)
 	y, note := f(x)
 	if !finite(y) {
-		return Exactly(math.NaN()), note
+		return Exactly(math.NaN()), nil, note
 	}
-	out := Exactly(y)
 	for i, v := range in {
 		if !v.Spread() {
 			continue
 		}
-		least, most := y, y
+		one := Exactly(y)
 		for _, end := range []float64{v.Low, v.High} {
 			x[i] = end
 			at, why := f(x)
@@ -42,13 +71,12 @@ func spreadOf(f Func, in []Value) (Value, string) {
 				note = "at one end of its spread there is no answer: " + why
 				continue
 			}
-			least, most = math.Min(least, at), math.Max(most, at)
+			one.Low, one.High = math.Min(one.Low, at), math.Max(one.High, at)
 		}
 		x[i] = v.X
-		out.Low -= y - least
-		out.High += most - y
+		ends = append(ends, one)
 	}
-	return out, note
+	return Exactly(y), ends, note
 }
 
 // middles is the middle of each value.
