@@ -96,6 +96,7 @@ var perUnit = map[string]float64{
 	"mg/L": 1e-3, "ug/L": 1e-6, "g/L": 1, "kg": 1, "lb": 0.45359237, "L": 1e-3, "galUS": 3.785411784e-3,
 	"um/a": 1e-6 / (365.25 * 86400), "g/m2/a": 1e-3 / (365.25 * 86400), // a year of 365.25 days
 	"m0.5/s": 1, "m3": 1, "N": 1, "Nm": 1, "m/N": 1,
+	"mm/s": 1e-3, "cm/s": 1e-2, "m/min": 1.0 / 60, "um": 1e-6, "mmHg": 133.322387415,
 }
 
 func toSI(value, unit string) (float64, error) {

@@ -1,8 +1,9 @@
-// Package water gives the properties of fresh water that a loop needs: how heavy it is, how easily it flows, when it boils, and how
-// hard the air above presses on it.
+// Package water gives the properties of fresh water that a loop needs: how heavy it is, how easily it flows, when it boils, how hard
+// the air above presses on it, how much oxygen it takes from that air, how much of the ammonia in it is poisonous, and how its acid,
+// alkalinity and carbon dioxide hang together.
 //
-// Everything is in SI: temperature in kelvin, pressure in pascal, length in metre. Each function answers with a number and a
-// [Validity], which says whether the formula was made for that input.
+// Everything is in SI: temperature in kelvin, pressure in pascal, length in metre, what is dissolved in kilogram per cubic metre; pH is
+// a plain number. Each function answers with a number and a [Validity], which says whether the formula was made for that input.
 package water
 
 // G is the standard acceleration of free fall, in metre per second squared.
