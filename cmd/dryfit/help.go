@@ -51,6 +51,7 @@ will behave, and holds that against a book of clauses.
 You build a loop, at home or in a school
     dryfit review loop.yaml          what holds, what does not, what to change
     dryfit levels loop.yaml          what may go wrong, and the levels in time
+    dryfit day loop.yaml             what the feed of a day turns into
     dryfit clauses sharp_bend        what one clause asks for, and why
     dryfit quantities loop.yaml      every number of your loop with its working
 

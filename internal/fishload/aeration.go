@@ -105,7 +105,7 @@ func SinkTime(start, danger, volume, mass, transfer, full, used float64) (float6
 	case end >= danger:
 		return aYear, "it does not fall so far"
 	}
-	return math.Min(water/transfer*math.Log((start-end)/(danger-end)), aYear), ""
+	return math.Min(water/transfer*math.Log1p((start-danger)/(danger-end)), aYear), ""
 }
 
 const aYear = 365 * 86400.0

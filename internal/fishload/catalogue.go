@@ -142,7 +142,7 @@ var Cases = []working.Named{
 
 var outageQuantities = []working.Definition{
 	{Name: "time_to_danger", Title: "time until the oxygen is down to where the fish are in danger, nobody and nothing helping", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
-		Formula: "(C0 - Cd) (V - m/rho)/R in still water; with a flow V dC/dt = Q (Cin - C) - R", Source: "balance of oxygen, no surface and no bacteria counted", Sure: "derived"},
+		Formula: "(C0 - Cd) (V - m/rho)/R: of the tank alone in a power cut, of the whole loop with its bacteria while the pump runs on", Source: "balance of oxygen, no surface counted", Sure: "derived"},
 	{Name: "time_at_60", Title: "the same time for the same fish at 60 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
 		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d = 60 kg/m3", Source: "balance of oxygen", Sure: "derived"},
 	{Name: "time_at_5", Title: "the same time for the same fish at 5 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",

@@ -111,6 +111,8 @@ func FeedAt(t, stop float64, at, feed []float64) (float64, string) {
 		}
 	}
 	switch {
+	case low < 0 && high < 0:
+		return math.NaN(), "no feed is stated"
 	case low < 0:
 		return feed[high], ""
 	case high < 0 || at[high] == at[low]:

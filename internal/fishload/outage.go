@@ -17,6 +17,9 @@ type backup struct {
 	air             working.Input // water that it fills with oxygen in time, in the tank
 }
 
+// stands is the scene in which the pump stands still and siphon breaks do their work.
+const stands = "siphon break open"
+
 func outage(subject, name, kase, w string) working.Address {
 	return working.Address{Subject: subject, Name: name, Case: kase, Water: w}
 }
@@ -26,9 +29,9 @@ func (v *surveyor) outages() {
 	for _, tank := range v.tanks() {
 		starts := ""
 		for _, w := range working.Waters {
-			b := v.backup(tank, w)
+			b := v.backup(tank, w, PowerCut)
 			v.cut(tank, w, b)
-			v.airFails(tank, w, b)
+			v.airFails(tank, w, v.backup(tank, w, AirPumpFails))
 			starts = yesNo(b.there && b.byItself)
 			if len(b.unsaid) > 0 {
 				starts = ""
@@ -36,7 +39,7 @@ func (v *surveyor) outages() {
 		}
 		f := working.Fact{Subject: tank.ID, Name: "backup_starts", Word: starts, At: "/backup_air"}
 		if starts == "" {
-			f.Missing = v.backup(tank, "usual").unsaid
+			f.Missing = v.backup(tank, "usual", PowerCut).unsaid
 		}
 		v.l.Note(f)
 	}
@@ -52,12 +55,13 @@ func yesNo(yes bool) string {
 
 // backup is the air that a tank gets when the mains fail: from a blower of its own,
 // or from the air pump itself on a supply that takes over.
-func (v *surveyor) backup(tank *system.Vessel, w string) backup {
+func (v *surveyor) backup(tank *system.Vessel, w, kase string) backup {
 	none := backup{lasts: working.In("tb", working.Fixed("no backup air", quantity.Time, 0, "as the schema says")),
 		air: working.In("Kb", working.Fixed("no backup air", quantity.Flow, 0, "as the schema says"))}
 	switch {
 	case len(v.Keys("/backup_air")) > 0:
-		return v.blower(tank, w, none)
+		return v.blower(tank, w, kase, none)
+	case kase == AirPumpFails:
 	case slices.ContainsFunc(v.Items("/backup/carries"), func(at string) bool { return v.Word(at).Is("air") }):
 		b := backup{there: true, lasts: v.file("tb", "time that the backup lasts", "/backup/lasts", quantity.Time), air: v.transfer(tank, w)}
 		b.starts(v.Word("/backup/starts"))
@@ -78,7 +82,7 @@ func (b *backup) starts(how system.Word) {
 }
 
 // blower is the backup air of its own kind: its air is shared alike by the vessels that it feeds.
-func (v *surveyor) blower(tank *system.Vessel, w string, none backup) backup {
+func (v *surveyor) blower(tank *system.Vessel, w, kase string, none backup) backup {
 	feeds := v.Items("/backup_air/feeds")
 	if len(feeds) == 0 {
 		none.unsaid = []string{"/backup_air/feeds"}
@@ -90,8 +94,12 @@ func (v *surveyor) blower(tank *system.Vessel, w string, none backup) backup {
 	}
 	b := backup{there: true, lasts: v.file("tb", "time that the backup air lasts", "/backup_air/lasts", quantity.Time)}
 	b.starts(v.Word("/backup_air/starts"))
-	depth := working.In("z", working.Step("depth of the water", quantity.Length, "z - floor", geometry, difference,
-		v.found("z", least(tank.ID, "water_level", w), "level of the water", quantity.Length), working.In("z0", working.File("floor above the datum", tank.StandsAt))))
+	level := v.found("z", least(tank.ID, "water_level", w), "level of the water", quantity.Length)
+	if kase == PowerCut {
+		level = v.found("z", working.Address{Subject: tank.ID, Name: "static_level", Case: "stopped", Fault: stands}, "level at rest", quantity.Length)
+	}
+	depth := working.In("h", working.Step("depth of the water", quantity.Length, "z - floor", geometry, difference,
+		level, working.In("z0", working.File("floor above the datum", tank.StandsAt))))
 	kind := working.In("s", working.Unknown("stones in the tank", quantity.Number, "/air/stones", "no air stone lies in "+tank.ID))
 	for _, stone := range v.Items("/air/stones") {
 		if v.Word(stone + "/in").Is(tank.ID) {
@@ -111,7 +119,7 @@ func (v *surveyor) blower(tank *system.Vessel, w string, none backup) backup {
 // left is the water that a tank keeps when the pump stands.
 func (v *surveyor) left(tank *system.Vessel, w string) working.Input {
 	return working.In("V", working.Step("water that the tank keeps when the pump stands", quantity.Volume, "V c", mixed, product, v.volume("V", tank.ID, w),
-		v.found("c", working.Address{Subject: tank.ID, Name: "tank_kept", Case: "stopped", Fault: "siphon break open"}, "share of its water that it keeps", quantity.Fraction)))
+		v.found("c", working.Address{Subject: tank.ID, Name: "tank_kept", Case: "stopped", Fault: stands}, "share of its water that it keeps", quantity.Fraction)))
 }
 
 // cut enters how long the fish last when the mains fail.
@@ -135,7 +143,7 @@ func (v *surveyor) cut(tank *system.Vessel, w string, b backup) {
 			return math.Max(c, 0), why
 		}, b.air, full, used)
 	}
-	lasts := working.In("t", v.withBackup(tank, w, PowerCut, b, alone, start, volume))
+	lasts := working.In("t", v.withBackup(tank, w, PowerCut, b, alone, start, volume, used))
 	v.work(outage(tank.ID, "cut_share", PowerCut, w), "/site/power_cut", func(x []float64) (float64, string) {
 		if x[1] <= 0 {
 			return unending, "the danger is there already"
@@ -173,7 +181,7 @@ func WithBackup(wait, lasts, start, danger, volume, mass, transfer, full, used f
 }
 
 // withBackup enters the time that the fish of a tank last with the backup air.
-func (v *surveyor) withBackup(tank *system.Vessel, w, kase string, b backup, alone *working.Node, start, volume working.Input) *working.Node {
+func (v *surveyor) withBackup(tank *system.Vessel, w, kase string, b backup, alone *working.Node, start, volume, used working.Input) *working.Node {
 	a := outage(tank.ID, "time_with_backup", kase, w)
 	if !b.there && len(b.unsaid) == 0 {
 		return v.work(a, "/backup_air", same, working.In("t", alone))
@@ -187,21 +195,41 @@ func (v *surveyor) withBackup(tank *system.Vessel, w, kase string, b backup, alo
 	}
 	return v.work(a, "/backup_air", func(x []float64) (float64, string) {
 		return WithBackup(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8])
-	}, wait, b.lasts, start, v.danger(tank), volume, working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), b.air, v.full(w), working.In("R", v.breath(tank, w)))
+	}, wait, b.lasts, start, v.danger(tank), volume, working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), b.air, v.full(w), used)
+}
+
+// LeastOfLoop is C, the oxygen of the water of a whole loop whose tank is to be
+// kept out of danger, in water that goes round with nothing bringing oxygen in: the
+// tank, in which most is used, runs ahead of the rest by what the flow does not make up.
+//
+//	C = C0 - Vo (Rf - R Vt/V)/(Q V)
+//
+//	C0         oxygen of the tank at the start, kg/m3
+//	Vt, Vo, V  water of the tank, of the rest, and of both, m3
+//	Rf, R      oxygen that the fish of the tank use, and all of the loop, kg/s
+//	Q          flow through the tank, m3/s, above zero
+//
+// Source: balance of two stirred tanks in a ring, once their difference is steady.
+func LeastOfLoop(start, tank, loop, fish, all, flow float64) (float64, string) {
+	if flow <= 0 || loop <= 0 {
+		return math.NaN(), "nothing flows through the tank"
+	}
+	return start - math.Max(0, (loop-tank)*(fish-all*tank/loop)/(flow*loop)), ""
 }
 
 // airFails enters how long the fish last when the air pump fails and the pump runs on: the
-// water of the whole loop is taken as one, and nothing as bringing oxygen into it.
+// water of the whole loop gives what it holds, and only backup air brings more.
 func (v *surveyor) airFails(tank *system.Vessel, w string, b backup) {
 	at := v.lotsIn(tank)[0].pointer + "/mass"
-	start := v.before(tank, w)
+	all := working.In("R", v.l.Find(day(theWater, "oxygen_used", w)))
+	start := working.In("C0", working.Step("oxygen of all the water", quantity.Concentration, "C0 - Vo (Rf - R Vt/V)/(Q V)", "balance of two stirred tanks in a ring", func(x []float64) (float64, string) {
+		c, why := LeastOfLoop(x[0], x[1], x[2], x[3], x[4], x[5])
+		return math.Max(c, 0), why
+	}, v.before(tank, w), v.volume("Vt", tank.ID, w), v.loopVolume(w), working.In("Rf", v.breath(tank, w)), all, v.inflow(tank.ID, w)))
 	alone := v.work(outage(tank.ID, "time_to_danger", AirPumpFails, w), at, func(x []float64) (float64, string) {
 		return StillTime(x[0], x[1], x[2], x[3], x[4])
-	}, start, v.danger(tank), v.loopVolume(w), working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), working.In("R", v.l.Find(day(theWater, "oxygen_used", w))))
-	if b.there && len(v.Keys("/backup_air")) == 0 {
-		b = backup{} // another supply does not help a pump that is broken
-	}
-	v.withBackup(tank, w, AirPumpFails, b, alone, start, v.volume("V", tank.ID, w))
+	}, start, v.danger(tank), v.loopVolume(w), working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), all)
+	v.withBackup(tank, w, AirPumpFails, b, alone, start, v.loopVolume(w), all)
 }
 
 // filters notes which filters under water get backup air.

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"dryfit/internal/quantity"
-	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
@@ -167,16 +166,15 @@ func (p *page) gapsOfScene(sc working.Scene) string {
 
 // gapsWords is what to find, and reasons, in a sentence.
 func (p *page) gapsWords(list []working.Gap) string {
-	j := &review.Judgement{}
+	var missing []string
 	for _, g := range list {
 		if g.Why != "" {
-			j.Missing = append(j.Missing, g.Why)
+			missing = append(missing, g.Why)
 		} else {
-			j.Missing = append(j.Missing, g.Pointer)
+			missing = append(missing, g.Pointer)
 		}
 	}
-	g := p.gapsOf(&review.Finding{Judgement: j})
-	return strings.Join(append(g.asks(), g.reasons...), "; ")
+	return p.missingWords(missing)
 }
 
 // sameGaps says that no scene can be followed, all for the same reason.

@@ -46,6 +46,8 @@ var terms = []term{
 	{[]string{"siphon break"}, "air hole that stops a siphon"},
 	{[]string{"residual-current device"}, "safety switch (RCD, GFCI)"},
 	{[]string{"residual current"}, "current that leaks to earth"},
+	{[]string{"can turn"}, "that its bacteria can make into nitrate"},
+	{[]string{"fish at ease"}, "with the oxygen that they grow at"},
 	{[]string{"TAN"}, "total ammonia"},
 	{[]string{"un-ionised ammonia"}, "the poisonous part of the ammonia"},
 	{[]string{"nitrification"}, "bacteria turning ammonia to nitrate"},

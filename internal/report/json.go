@@ -60,7 +60,7 @@ func (r recorder) review() *reviewRecord {
 	out := &reviewRecord{
 		Name: r.Name, Status: r.Status,
 		Judgements: []judgementRecord{}, Findings: []findingRecord{}, Silent: []string{},
-		Scenes: r.scenes(), Assumed: []nodeRecord{}, NotLooked: []remarkRecord{},
+		Scenes: r.scenes(), Stated: r.stated(), Assumed: []nodeRecord{}, NotLooked: []remarkRecord{},
 	}
 	index := map[*review.Judgement]int{}
 	for i, j := range r.Judgements {

@@ -32,6 +32,7 @@ type (
 		Findings   []findingRecord   `json:"findings"`
 		Silent     []string          `json:"nothing_to_judge"`
 		Scenes     []sceneRecord     `json:"scenes"`
+		Stated     []statedRecord    `json:"stated"`
 		Assumed    []nodeRecord      `json:"assumed"`
 		NotLooked  []remarkRecord    `json:"not_looked_at"`
 	}

@@ -83,6 +83,10 @@ var caseWords = map[string]string{
 	"run_clean": "pump at its greatest, all walls clean",
 	"run_least": "pump side fouled, the least flow",
 	"run_worst": "pump side clean, gravity side fouled",
+
+	"power_cut":      "the power cut off",
+	"air_pump_fails": "the air pump still",
+	"unattended":     "nobody there",
 }
 
 // stateWords turns a state such as "run_worst, water low" into words. What it
@@ -90,6 +94,9 @@ var caseWords = map[string]string{
 func stateWords(when string) string {
 	var out []string
 	parts := strings.Split(when, ", ")
+	if parts[0] == "always" && len(parts) > 1 { // then only the water counts
+		parts = parts[1:]
+	}
 	if head := caseHeads[parts[0]]; head != "" {
 		switch parts[0] {
 		case "rain", "restart": // with one fault, which says no more

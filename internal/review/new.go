@@ -13,7 +13,7 @@ import (
 func New(s *system.System, l *working.Ledger, c working.Catalogue, book []*Clause, judgements []*Judgement) *Review {
 	r := &Review{
 		File: s.Document.File, System: s, Ledger: l, Catalogue: c,
-		Judgements: judgements, Assumed: l.Assumptions(),
+		Judgements: judgements, Stated: StatedIn(s, l), Assumed: l.Assumptions(),
 	}
 	r.Name, _ = s.Name.Value()
 	r.Status, _ = s.Status.Value()

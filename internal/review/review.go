@@ -43,6 +43,7 @@ type Review struct {
 	Judgements []*Judgement // every clause on every subject, in order round the loop
 	Findings   []*Finding   // in the same order
 	Silent     []*Clause    // clauses that found no subject in this loop
+	Stated     []Stated     // what the file states and measures, beside what is worked out
 	Assumed    []*working.Node
 	NotLooked  []Remark
 }
