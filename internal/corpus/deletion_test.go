@@ -30,6 +30,9 @@ var judgesStatement = map[string][2]string{
 	"takes_draw_down":  {"/duty", "as siphon_crest"},
 	"overflow_carries": {"/duty", "what makes it an overflow is its duty"},
 	"overflow_way":     {"/duty", "as overflow_carries"},
+	"drain_fast":       {"/duty", "what makes it a drain is its duty"},
+	"drain_fast_least": {"/duty", "as drain_fast"},
+	"suction_lift":     {"/duty", "what makes it a sludge line is its duty"},
 }
 
 // Whatever is deleted from a file, no judgement of a subject that is still there

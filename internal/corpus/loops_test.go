@@ -10,12 +10,12 @@ import (
 // Loops of other builds: what each breaks belongs to its idea, and every case of it is followed.
 func TestLoopsOfOtherBuilds(t *testing.T) {
 	for name, open := range map[string][]string{
-		"lifting-overflow.yaml": nil,
-		"bottom-drain.yaml":     nil,
-		"two-settlers.yaml":     nil,
-		"siphon-beds.yaml":      nil,
-		"gravity-raft.yaml":     nil,
-		"pump-in-tank.yaml":     {"no_pump_before_settler", "tank_keeps_water", "tank_keeps_water_capped", "tank_not_emptied"},
+		"lifting-overflow.yaml": {"nitrate_level"}, // no plants take it up
+		"bottom-drain.yaml":     {"nitrate_level"},
+		"two-settlers.yaml":     {"nitrate_level"},
+		"siphon-beds.yaml":      {"clean_water", "water_used"}, // a flat drum without a draw-down
+		"gravity-raft.yaml":     {"raft_time"},                 // two narrow beds in a quick loop
+		"pump-in-tank.yaml":     {"clean_water", "no_pump_before_settler", "tank_keeps_water", "tank_keeps_water_capped", "tank_not_emptied"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			r := reviewed(t, name)
@@ -27,7 +27,7 @@ func TestLoopsOfOtherBuilds(t *testing.T) {
 				found = append(found, f.Clause.ID)
 			}
 			slices.Sort(found)
-			if !slices.Equal(found, open) {
+			if found = slices.Compact(found); !slices.Equal(found, open) {
 				t.Errorf("open are %v, not %v", found, open)
 			}
 			if len(r.Ledger.Scenes) < 12 {

@@ -13,7 +13,7 @@ var drainQuantities = []working.Definition{
 	{Name: "drain_head", Title: "water over the end of the drain when it is opened", Symbol: "h", Kind: quantity.Head, Of: "each drain of a settler that runs by its own weight",
 		Formula: "level, once the clear water is drawn down where a line does that - the higher of mouth and level at its end", Source: geometry, Sure: "derived"},
 	{Name: "drain_flow", Title: "flow in the drain when it is opened", Symbol: "Q", Kind: quantity.Flow, Of: "each drain of a settler that runs by its own weight",
-		Formula: "flow that asks for the level above, valves open, walls fouled", Source: culvert, Sure: "published"},
+		Formula: "flow that asks for the level above, valves open, the pipe full, walls fouled", Source: culvert, Sure: "published"},
 	{Name: "drain_speed", Title: "speed in the drain when it is opened", Symbol: "V", Kind: quantity.Velocity, Of: "each drain of a settler that runs by its own weight",
 		Formula: "4 Q/(pi (D - 2t)^2), in its widest pipe", Source: continuity, Sure: "derived"},
 }
@@ -38,18 +38,22 @@ func (r *run) drain(line *system.Line) {
 		return working.Address{Subject: line.ID, Name: name, Case: Cleaning, Water: r.temperature}
 	}
 	above, below := r.drawnDown(line.From.Vessel), r.foot(line)
-	r.work(at("drain_head"), line.Pointer, func(x []float64) (float64, string) { return x[0] - math.Max(x[1], x[2]), "" },
+	shown := line.Pointer + "/pipe"
+	if n := len(line.Pieces); n > 0 && line.Pieces[n-1].Outlet != nil {
+		shown = line.Pieces[n-1].Outlet.At.Pointer()
+	}
+	r.work(at("drain_head"), shown, func(x []float64) (float64, string) { return x[0] - math.Max(x[1], x[2]), "" },
 		working.In("z1", above), working.In("z2", below), working.In("zm", mouth(line)))
 
 	open := *r.gravity
-	open.wide, open.shared = true, map[string]*working.Node{}
+	open.wide, open.primed, open.shared = true, true, map[string]*working.Node{} // so much water leaves no air in it
 	g := open.gravity(line, below)
 	k := g.shape.take(working.In("z1", above), working.In("D", open.widest(line)))
-	q := r.work(at("drain_flow"), line.Pointer, func(x []float64) (float64, string) {
+	q := r.work(at("drain_flow"), shown, func(x []float64) (float64, string) {
 		return g.reach(x[k[0]], x, sure(pipeflow.SelfVentingFlow(x[k[1]])))
 	}, g.shape.inputs...)
 	_, film := open.roughness("smooth-plastic")
-	r.work(at("drain_speed"), line.Pointer+"/pipe", full, working.In("Q", q), working.In("D", open.widest(line)), working.In("t", film))
+	r.work(at("drain_speed"), shown, full, working.In("Q", q), working.In("D", open.widest(line)), working.In("t", film))
 }
 
 // drawnDown is the level of a settler when its drain is opened: the inner end of the

@@ -2,14 +2,16 @@ package reference
 
 import (
 	"fmt"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
 )
 
-// inputs are the named numbers of a row, in SI; it keeps count of what was asked for.
+// inputs are the named numbers of a row, in SI, and its words; it keeps count of what was asked for.
 type inputs struct {
 	values map[string]float64
+	words  map[string]string
 	read   map[string]bool
 	absent []string
 }
@@ -32,6 +34,16 @@ func (in *inputs) or(name string, otherwise float64) float64 {
 	return otherwise
 }
 
+// word gives an input that is the key of a table's row, in place of a number.
+func (in *inputs) word(name string) string {
+	w, ok := in.words[name]
+	if !ok {
+		in.absent = append(in.absent, name)
+	}
+	in.read[name] = true
+	return w
+}
+
 func (in *inputs) missing() string { return strings.Join(in.absent, ", ") }
 
 func (in *inputs) unread() string {
@@ -40,25 +52,36 @@ func (in *inputs) unread() string {
 			return name
 		}
 	}
+	for name := range in.words {
+		if !in.read[name] {
+			return name
+		}
+	}
 	return ""
 }
 
+var isWord = regexp.MustCompile(`^[a-z][a-zA-Z0-9_-]*$`)
+
 func parseInputs(text string) (*inputs, error) {
-	in := &inputs{values: map[string]float64{}, read: map[string]bool{}}
+	in := &inputs{values: map[string]float64{}, words: map[string]string{}, read: map[string]bool{}}
 	for part := range strings.SplitSeq(text, ";") {
 		name, rest, ok := strings.Cut(strings.TrimSpace(part), "=")
 		if !ok {
 			return nil, fmt.Errorf("input %q is not name=value unit", part)
 		}
-		value, unit, _ := strings.Cut(rest, " ")
-		x, err := toSI(value, unit)
-		if err != nil {
-			return nil, fmt.Errorf("input %s: %w", name, err)
-		}
-		if _, twice := in.values[name]; twice {
+		_, number := in.values[name]
+		if _, word := in.words[name]; number || word {
 			return nil, fmt.Errorf("input %s stands twice", name)
 		}
-		in.values[name] = x
+		value, unit, _ := strings.Cut(rest, " ")
+		switch x, err := toSI(value, unit); {
+		case err == nil:
+			in.values[name] = x
+		case isWord.MatchString(rest):
+			in.words[name] = rest
+		default:
+			return nil, fmt.Errorf("input %s: %w", name, err)
+		}
 	}
 	return in, nil
 }
@@ -97,6 +120,9 @@ var perUnit = map[string]float64{
 	"um/a": 1e-6 / (365.25 * 86400), "g/m2/a": 1e-3 / (365.25 * 86400), // a year of 365.25 days
 	"m0.5/s": 1, "m3": 1, "N": 1, "Nm": 1, "m/N": 1,
 	"mm/s": 1e-3, "cm/s": 1e-2, "m/min": 1.0 / 60, "um": 1e-6, "mmHg": 133.322387415,
+	"d": 86400, "g": 1e-3, "mg": 1e-6, "g/d": 1e-3 / 86400, "kg/d": 1.0 / 86400, "g/h": 1e-3 / 3600, "mg/kg/h": 1e-6 / 3600,
+	"m3/d": 1.0 / 86400, "L/d": 1e-3 / 86400, "g/m2/d": 1e-3 / 86400, "g/ft2/d": 1e-3 / 86400 / 0.09290304, "g/m3/d": 1e-3 / 86400,
+	"1/m": 1, "%/m": 0.01, "m2/m3": 1, "ft2/ft3": 1 / 0.3048,
 }
 
 func toSI(value, unit string) (float64, error) {

@@ -57,7 +57,7 @@ func init() {
 			return reasoned(settling.LipDepthFraction(in.num("z"), in.num("lip"), in.num("floor")))
 		},
 		"cleared_radius": func(in *inputs) (float64, error) {
-			return reasoned(settling.ClearedRadius(in.num("d"), in.num("v"), in.num("u")))
+			return reasoned(settling.ClearedRadius(in.num("q"), in.num("n"), in.num("u")))
 		},
 		"tilt_ratio": func(in *inputs) (float64, error) {
 			return reasoned(settling.TiltRatio(in.num("h"), in.num("d"), in.num("n")))

@@ -9,7 +9,7 @@ import (
 	"dryfit/internal/working"
 )
 
-// basin is one radial-flow settler while it is surveyed.
+// basin is one settler while it is surveyed.
 type basin struct {
 	s    *system.System
 	t    *tables.Tables
@@ -18,19 +18,50 @@ type basin struct {
 	well *system.Well // never nil: see system.NoWell
 }
 
-func (b basin) all() {
+func basinOf(s *system.System, t *tables.Tables, l *working.Ledger, v *system.Vessel) basin {
+	well := v.Well
+	if well == nil {
+		well = system.NoWell(v)
+	}
+	return basin{s, t, l, v, well}
+}
+
+// radial enters what is judged of a radial-flow settler only.
+func (b basin) radial() {
 	b.loading()
 	b.inlets()
 	b.weir()
 	b.sludge()
+	b.lipSpeed()
 	b.drawDown()
 	b.floor()
 	b.access()
 }
 
+// all enters what is judged of settlers of every kind.
+func (b basin) all() {
+	b.weirLoading()
+	b.capture()
+	b.residence()
+	b.store()
+	b.cleans()
+	b.drains()
+	b.suction()
+}
+
 // work enters a quantity of the settler that is the same in every state.
 func (b basin) work(name, at string, f working.Func, in ...working.Input) *working.Node {
 	return b.l.Work(working.Address{Subject: b.v.ID, Name: name, Case: working.Always}, define(name), at, f, in...)
+}
+
+// state enters a quantity of the settler with the pump at its greatest, in water of one temperature.
+func (b basin) state(name, w, at string, f working.Func, in ...working.Input) *working.Node {
+	return b.l.Work(working.Address{Subject: b.v.ID, Name: name, Case: working.RunClean, Water: w}, define(name), at, f, in...)
+}
+
+// find is a quantity of the settler that was entered before.
+func (b basin) find(name, in, w string) *working.Node {
+	return b.l.Find(working.Address{Subject: b.v.ID, Name: name, Case: in, Water: w})
 }
 
 // note enters a fact about the settler: a word, or what would say it.
@@ -45,7 +76,7 @@ func (b basin) number(path string, kind quantity.Kind) system.Number {
 
 // level is the running level of the settler in one state.
 func (b basin) level(runCase, water string) *working.Node {
-	return b.l.Find(working.Address{Subject: b.v.ID, Name: "water_level", Case: runCase, Water: water})
+	return b.find("water_level", runCase, water)
 }
 
 // floorAt is the inner floor above the datum.
@@ -71,6 +102,35 @@ func greatest(x []float64) (float64, string) {
 		y = math.Max(y, one)
 	}
 	return y, ""
+}
+
+// total is the sum of its inputs, and product what they come to multiplied.
+func total(x []float64) (float64, string) {
+	y := 0.0
+	for _, one := range x {
+		y += one
+	}
+	return y, ""
+}
+
+func product(x []float64) (float64, string) {
+	y := 1.0
+	for _, one := range x {
+		y *= one
+	}
+	return y, ""
+}
+
+func difference(x []float64) (float64, string) { return x[0] - x[1], "" }
+
+func same(x []float64) (float64, string) { return x[0], "" }
+
+// found is the quantity at an address or, where nothing was worked out, what is missing in its place.
+func found(l *working.Ledger, a working.Address, title string, kind quantity.Kind, pointer string) *working.Node {
+	if n := l.Find(a); n != nil {
+		return n
+	}
+	return working.Unknown(title, kind, pointer, "")
 }
 
 func yesNo(yes bool) string {

@@ -11,10 +11,10 @@ import (
 )
 
 var loadingQuantities = append([]working.Definition{
-	{Name: "greatest_inflow", Title: "greatest flow that the settler is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: "each radial-flow settler",
+	{Name: "greatest_inflow", Title: "greatest flow that the settler is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: eachSettler,
 		Formula: "the greater of the flow asked and what runs in with the pump at its greatest", Source: "project judgement", Sure: "project judgement"},
-	{Name: "greatest_overflow_rate", Title: "upward speed of the water (overflow rate) at the greatest flow", Symbol: "v0", Kind: quantity.Velocity, Of: "each radial-flow settler",
-		Formula: "Qmax/A", Source: "Hazen 1904, Transactions ASCE 53", Sure: "published"},
+	{Name: "greatest_overflow_rate", Title: "upward speed of the water (overflow rate) at the greatest flow", Symbol: "v0", Kind: quantity.Velocity, Of: eachSettler,
+		Formula: "Qmax/A, A the ring round the well, of swirl and cone settlers the whole plan", Source: "Hazen 1904, Transactions ASCE 53", Sure: "published"},
 	{Name: "greatest_downflow", Title: "downward speed in the inlet well at the greatest flow", Symbol: "vw", Kind: quantity.Velocity, Of: "each radial-flow settler",
 		Formula: "Qmax/(pi/4 (d^2 - p^2)), p the pipe that stands in the well", Source: "continuity", Sure: "derived"},
 	{Name: "overflow_rate_at_launder", Title: "upward speed of the water between the well and the ring of the launder, at the greatest flow", Symbol: "v1", Kind: quantity.Velocity, Of: "each radial-flow settler with a ring and a launder",
@@ -43,8 +43,8 @@ func speeds(l tables.Loading) string {
 	return fmt.Sprintf("%.3g to %.3g mm/s", l.Least*1000, l.Most*1000)
 }
 
-// loading enters how hard the settler is worked at the greatest flow.
-func (b basin) loading() {
+// greatest enters the greatest flow and the overflow rate at it.
+func (b basin) greatest() {
 	var in []working.Input
 	for _, w := range working.Waters {
 		in = append(in, working.In("Q", inflow(b.s, b.v, b.l, working.Address{Case: working.RunClean, Water: w})))
@@ -55,9 +55,27 @@ func (b basin) loading() {
 		}
 	}
 	flow := working.In("Qmax", b.work("greatest_inflow", b.v.Pointer, greatest, in...))
+	area := b.find("ring_area", working.Always, "")
+	if area == nil {
+		area = b.plan()
+	}
+	b.work("greatest_overflow_rate", b.v.Form.Inside.Pointer(), through, flow, working.In("A", area))
+}
 
-	area := b.l.Find(working.Address{Subject: b.v.ID, Name: "ring_area", Case: working.Always})
-	rate := b.work("greatest_overflow_rate", b.v.Form.Inside.Pointer(), through, flow, working.In("A", area))
+// plan is the plan area of a settler without a well.
+func (b basin) plan() *working.Node {
+	if b.v.Form.Kind == "box" {
+		return working.Step("plan area", quantity.Area, "l w", geometry, product,
+			working.In("l", working.File("inside length", b.v.Form.Length)), working.In("w", working.File("inside width", b.v.Form.Width)))
+	}
+	return working.Step("plan area", quantity.Area, "pi/4 D^2", geometry, func(x []float64) (float64, string) { return RingArea(x[0], 0) },
+		working.In("D", working.File("inside diameter of the settler", b.v.Form.Inside)))
+}
+
+// loading enters how hard a radial-flow settler is worked at the greatest flow.
+func (b basin) loading() {
+	flow := working.In("Qmax", b.find("greatest_inflow", working.Always, ""))
+	rate := b.find("greatest_overflow_rate", working.Always, "")
 	for _, one := range b.t.Loadings() {
 		published := working.Row(one.What, quantity.Velocity, working.Within((one.Least+one.Most)/2, one.Least, one.Most), "", one.Source, string(one.Sure))
 		b.work(shareOf(one), b.v.Form.Inside.Pointer(), func(x []float64) (float64, string) { return x[0] / x[1], "" },

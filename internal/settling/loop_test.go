@@ -81,6 +81,12 @@ lines:
 // its solids line and its water 617 mm deep.
 func changed(t *testing.T, flow float64, pairs ...string) *working.Ledger {
 	t.Helper()
+	return surveyed(t, flow, func(*working.Ledger) {}, pairs...)
+}
+
+// surveyed is the same, with more in the ledger beforehand.
+func surveyed(t *testing.T, flow float64, before func(l *working.Ledger), pairs ...string) *working.Ledger {
+	t.Helper()
 	text := drum
 	for i := 0; i < len(pairs); i += 2 {
 		if !strings.Contains(text, pairs[i]) {
@@ -100,6 +106,7 @@ func changed(t *testing.T, flow float64, pairs ...string) *working.Ledger {
 		enter("solids-run", "flow", quantity.Flow, flow)
 		enter("settler", "water_level", quantity.Length, 0.917)
 	})
+	before(l)
 	Survey(s, l)
 	return l
 }

@@ -94,13 +94,23 @@ func volumeBelow(f system.Form) (func(depth float64, x []float64) (float64, stri
 	}
 	inside := size("D", "inside diameter", f.Inside)
 	switch {
-	case f.Kind == "cone_bottom" && !f.InsideTop.Given():
+	case f.Kind == "cone_bottom":
 		outlet := working.In("d0", working.Fixed("a cone that ends in a point", quantity.Length, 0, "geometry"))
 		if f.ConeOutlet.Given() {
 			outlet = size("d0", "inside diameter at the tip of the cone", f.ConeOutlet)
 		}
-		return func(depth float64, x []float64) (float64, string) { return ConeBottomVolume(depth, x[0], x[1], x[2]) },
-			[]working.Input{inside, size("hc", "height of the cone", f.ConeHeight), outlet}
+		sizes := []working.Input{inside, size("hc", "height of the cone", f.ConeHeight), outlet}
+		if !f.InsideTop.Given() {
+			return func(depth float64, x []float64) (float64, string) { return ConeBottomVolume(depth, x[0], x[1], x[2]) }, sizes
+		}
+		return func(depth float64, x []float64) (float64, string) {
+			if x[4] <= x[1] {
+				return math.NaN(), "the rim stands no higher than the cone"
+			}
+			v, why := ConeBottomVolume(math.Min(depth, x[1]), x[0], x[1], x[2])
+			over, _ := FrustumVolume(depth-x[1], x[0], x[0]+(x[3]-x[0])*(depth-x[1])/(x[4]-x[1]))
+			return v + over, why
+		}, append(sizes, size("D2", "inside diameter at the rim", f.InsideTop), size("H", "height of the rim", f.Height))
 	case f.Kind == "cylinder" && f.InsideTop.Given():
 		return func(depth float64, x []float64) (float64, string) {
 			if x[2] <= 0 {
@@ -111,6 +121,20 @@ func volumeBelow(f system.Form) (func(depth float64, x []float64) (float64, stri
 		}, []working.Input{inside, size("D2", "inside diameter at the rim", f.InsideTop), size("H", "height of the rim", f.Height)}
 	case f.Kind == "cylinder" || f.Kind == "":
 		return func(depth float64, x []float64) (float64, string) { return FrustumVolume(depth, x[0], x[0]) }, []working.Input{inside}
+	}
+	if f.Kind == "box" {
+		long, wide := size("l", "inside length", f.Length), size("w", "inside width", f.Width)
+		top := func(n, bottom system.Number) working.Stated {
+			if n.Given() {
+				return n
+			}
+			return bottom
+		}
+		return func(depth float64, x []float64) (float64, string) {
+				return TroughVolume(depth, x[0], x[1], x[2], x[3], x[4])
+			},
+			[]working.Input{long, wide, working.In("l2", working.File("inside length at the rim", top(f.LengthTop, f.Length))),
+				working.In("w2", working.File("inside width at the rim", top(f.WidthTop, f.Width))), size("H", "height of the rim", f.Height)}
 	}
 	why := "the volume of a settler of the form " + f.Kind + " is not worked out yet"
 	return func(float64, []float64) (float64, string) { return math.NaN(), why },
@@ -130,6 +154,24 @@ func FrustumVolume(depth, bottom, top float64) (float64, string) {
 		return math.NaN(), "a vessel has diameters above zero"
 	}
 	return math.Pi / 12 * math.Max(depth, 0) * (bottom*bottom + bottom*top + top*top), ""
+}
+
+// TroughVolume is V of a box with a level floor whose walls may lean, below a depth.
+//
+//	V = l w h + (l b + w a) h^2/2 + a b h^3/3,  a = (l2 - l)/H, b = (w2 - w)/H
+//
+//	h       depth, m; at zero and below it holds nothing
+//	l, w    length and width at the floor, m, above zero
+//	l2, w2  the same at the rim, m
+//	H       height of the rim, m, above zero
+//
+// Source: geometry, the area of its slices summed up.
+func TroughVolume(depth, long, wide, longTop, wideTop, height float64) (float64, string) {
+	if height <= 0 || long <= 0 || wide <= 0 {
+		return math.NaN(), "a box has a length, a width and a height"
+	}
+	h, a, b := math.Max(depth, 0), (longTop-long)/height, (wideTop-wide)/height
+	return long*wide*h + (long*b+wide*a)*h*h/2 + a*b*h*h*h/3, ""
 }
 
 // ConeBottomVolume is V of a cylinder over a cone, below a depth measured from the tip.

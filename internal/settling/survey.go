@@ -13,10 +13,11 @@ import (
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(speedQuantities, loadingQuantities, inletQuantities, weirQuantities, sludgeQuantities, floorQuantities, accessQuantities)
-	Facts      = slices.Concat(inletFacts, weirFacts, sludgeFacts, floorFacts, accessFacts)
-	Sets       = slices.Concat(speedSets, inletSets)
-	Relations  = slices.Concat(sludgeRelations)
+	Quantities = slices.Concat(speedQuantities, loadingQuantities, inletQuantities, weirQuantities, sludgeQuantities, floorQuantities, accessQuantities,
+		captureQuantities, dayQuantities, cleanQuantities)
+	Facts     = slices.Concat(inletFacts, weirFacts, sludgeFacts, floorFacts, accessFacts, solidsFacts)
+	Sets      = slices.Concat(speedSets, inletSets, solidsSets)
+	Relations = slices.Concat(sludgeRelations)
 )
 
 var speedQuantities = []working.Definition{
@@ -38,21 +39,32 @@ func define(name string) working.Definition { return working.Define(Quantities, 
 
 // Survey enters what this package works out into the ledger, after the loop's levels and flows.
 func Survey(s *system.System, l *working.Ledger) {
-	l.Put("radial_flow_settlers")
-	l.Put("settler_inlets")
+	t := tables.Embedded()
+	for _, set := range Sets {
+		l.Put(set.Name)
+	}
 	for _, v := range s.Vessels {
+		if !isSettler(v) {
+			continue
+		}
+		b := basinOf(s, t, l, v)
+		l.Put("settlers", v.ID)
 		if v.Role.Is("radial-flow-settler") {
 			l.Put("radial_flow_settlers", v.ID)
-			settler(s, v, l)
+			flowSpeeds(s, v, b.well, l)
+			b.greatest()
+			b.radial()
+		} else {
+			b.greatest()
+			b.weirEdge()
 		}
+		b.all()
 	}
+	days(s, t, l)
 }
 
-func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
-	well := v.Well
-	if well == nil {
-		well = system.NoWell(v)
-	}
+// flowSpeeds enters the speeds that the shape of a radial-flow settler gives, while the pump runs.
+func flowSpeeds(s *system.System, v *system.Vessel, well *system.Well, l *working.Ledger) {
 	always := working.Address{Subject: v.ID, Case: working.Always}
 	enter := func(a working.Address, name, at string, f working.Func, in ...working.Input) *working.Node {
 		a.Name = name
@@ -82,7 +94,6 @@ func settler(s *system.System, v *system.Vessel, l *working.Ledger) {
 		}, working.In("z", level), working.In("lip", lip),
 			working.In("floor", working.File("floor above the datum", v.StandsAt)), working.In("cone", cone(v)))
 	})
-	basin{s, tables.Embedded(), l, v, well}.all()
 }
 
 // cone is the height of the cone under the round part of a settler: the side

@@ -17,7 +17,7 @@ var weirQuantities = []working.Definition{
 }
 
 var weirFacts = []working.FactDefinition{
-	{Name: "weir_edge", Title: "whether the water leaves over an edge", Words: []string{"yes", "no"}, Of: "each radial-flow settler"},
+	{Name: "weir_edge", Title: "whether the water leaves over an edge", Words: []string{"yes", "no"}, Of: eachSettler},
 }
 
 // outOfLevel is how far out of level an edge is taken to be set, across it.
@@ -56,27 +56,31 @@ func TiltAllowed(head, ratio, power float64) (float64, string) {
 	return 2 * math.Max(head, 0) * (k - 1) / (k + 1), ""
 }
 
+// weirEdge enters whether the water leaves over an edge.
+func (b basin) weirEdge() {
+	switch at := b.v.Pointer + "/weir"; {
+	case b.v.Weir == nil:
+		b.note("weir_edge", at, "", at)
+	case b.v.Weir.Kind == "side_pipe", b.v.Weir.Kind == "holed_ring":
+		b.note("weir_edge", b.v.Weir.Pointer, "no")
+	default:
+		b.note("weir_edge", b.v.Weir.Pointer, "yes")
+	}
+}
+
 // weir enters how evenly the water leaves.
 func (b basin) weir() {
-	at := b.v.Pointer + "/weir"
-	kind, power := "", 0.0
+	b.weirEdge()
+	at, power := b.v.Pointer+"/weir", 0.0
 	if b.v.Weir != nil {
-		kind, at = b.v.Weir.Kind, b.v.Weir.Pointer
-	}
-	switch kind {
-	case "":
-		b.note("weir_edge", at, "", at)
-	case "side_pipe", "holed_ring":
-		b.note("weir_edge", at, "no")
-		return
-	default:
-		b.note("weir_edge", at, "yes")
-		power = 1.5
-		if kind == "notched_ring" || b.v.Weir.Angle.Given() {
+		at, power = b.v.Weir.Pointer, 1.5
+		switch kind := b.v.Weir.Kind; {
+		case kind == "side_pipe" || kind == "holed_ring":
+			return
+		case kind == "notched_ring":
+			at, power = b.v.Weir.Notches.Pointer(), 2.5
+		case b.v.Weir.Angle.Given():
 			power = 2.5
-		}
-		if kind == "notched_ring" {
-			at = b.v.Weir.Notches.Pointer()
 		}
 	}
 	crest := working.Unknown("crest of the weir", quantity.Length, at, "")
