@@ -47,7 +47,7 @@ func speeds(l tables.Loading) string {
 func (b basin) greatest() {
 	var in []working.Input
 	for _, w := range working.Waters {
-		in = append(in, working.In("Q", inflow(b.s, b.v, b.l, working.Address{Case: working.RunClean, Water: w})))
+		in = append(in, working.In("Q", inflow(b.v, b.l, working.Address{Case: working.RunClean, Water: w})))
 	}
 	for _, asked := range []system.Number{b.s.WorkingFlow.Least, b.s.WorkingFlow.Most} {
 		if asked.Given() {

@@ -104,6 +104,7 @@ func surveyed(t *testing.T, flow float64, before func(l *working.Ledger), pairs 
 			l.Take(working.Address{Subject: subject, Name: name, Case: runCase, Water: water}, working.Definition{Name: name, Kind: kind}, "", working.Fixed(name, kind, x, ""))
 		}
 		enter("solids-run", "flow", quantity.Flow, flow)
+		enter("settler", "inflow", quantity.Flow, flow)
 		enter("settler", "water_level", quantity.Length, 0.917)
 	})
 	before(l)

@@ -83,7 +83,8 @@ func passed(t *testing.T, pairs ...string) *working.Ledger {
 		enter(working.Address{Subject: "water", Name: "kinematic_viscosity", Case: working.Always, Water: w}, quantity.Viscosity, viscosity(10+10*float64(i)))
 		enter(working.Address{Subject: "water", Name: "solids_made", Case: working.Always, Water: w}, quantity.FeedRate, 0.240/86400)
 		enter(working.Address{Subject: "water", Name: "loop_volume", Case: working.RunClean, Water: w}, quantity.Volume, 1)
-		for _, v := range []string{"a", "b"} {
+		for v, q := range map[string]float64{"a": 5, "b": 3} {
+			enter(working.Address{Subject: v, Name: "inflow", Case: working.RunClean, Water: w}, quantity.Flow, q*part)
 			enter(working.Address{Subject: v, Name: "water_volume", Case: working.RunClean, Water: w}, quantity.Volume, 0.100)
 			enter(working.Address{Subject: v, Name: "water_level", Case: working.RunClean, Water: w}, quantity.Length, 0.600)
 		}

@@ -81,7 +81,7 @@ func flowSpeeds(s *system.System, v *system.Vessel, well *system.Well, l *workin
 	working.EachRunning(func(runCase, water string) {
 		state := working.Address{Subject: v.ID, Case: runCase, Water: water}
 		level := l.Find(working.Address{Subject: v.ID, Name: "water_level", Case: runCase, Water: water})
-		flow := inflow(s, v, l, state)
+		flow := inflow(v, l, state)
 		enter(state, "overflow_rate", v.Pointer, func(x []float64) (float64, string) { return OverflowRate(x[0], x[1]) },
 			working.In("Q", flow), working.In("A", area))
 		in := []working.Input{working.In("Q", flow), working.In("d", working.File("inside diameter of the well", well.Inside))}
@@ -117,44 +117,12 @@ func insideAtLip(v *system.Vessel, lip *working.Node) *working.Node {
 		working.In("D", inside), working.In("lip", lip), working.In("cone", cone(v)))
 }
 
-// inflow is what the lines bring into the settler. A line of its daily use whose
-// flow is not worked out leaves a gap: one that starts at a tee, say.
-func inflow(s *system.System, v *system.Vessel, l *working.Ledger, state working.Address) *working.Node {
-	var in []working.Input
-	for _, line := range s.LinesInto(v) {
-		q := l.Find(working.Address{Subject: line.ID, Name: "flow_at_end", Case: state.Case, Water: state.Water})
-		if q == nil {
-			q = l.Find(working.Address{Subject: line.ID, Name: "flow", Case: state.Case, Water: state.Water})
-		}
-		if q == nil && line.Duty == "flow" && line.From.Vessel == nil && !shut(line) {
-			q = working.Unknown("flow of "+line.ID, quantity.Flow, "", "the flow of "+line.ID+", which starts in no vessel, is not worked out yet")
-		}
-		if q != nil {
-			in = append(in, working.In("Q", q))
-		}
+// inflow is the flow into a settler in a state.
+func inflow(v *system.Vessel, l *working.Ledger, state working.Address) *working.Node {
+	if q := l.Find(working.Address{Subject: v.ID, Name: "inflow", Case: state.Case, Water: state.Water}); q != nil {
+		return q
 	}
-	if len(in) == 0 {
-		return working.Unknown("flow into the settler", quantity.Flow, "", "no line in which water runs leads into "+v.ID)
-	}
-	return working.Step("flow into the settler", quantity.Flow, "sum of what the lines bring", "continuity", func(x []float64) (float64, string) {
-		sum := 0.0
-		for _, q := range x {
-			sum += q
-		}
-		return sum, ""
-	}, in...)
-}
-
-// shut says that a valve of the line is shut.
-func shut(line *system.Line) bool {
-	for _, p := range line.Pieces {
-		if p.Valve != nil {
-			if open, given := p.Valve.Open.SI(); given && open <= 0 {
-				return true
-			}
-		}
-	}
-	return false
+	return working.Unknown("flow into the settler", quantity.Flow, "", "no line in which water runs leads into "+v.ID)
 }
 
 // standsInWell is the outside diameter of the pipe that rises in the well; nil if none does.

@@ -31,21 +31,3 @@ func TestThePipeInTheWellTakesRoom(t *testing.T) {
 		t.Errorf("with the outlet at the end of a rise it is %v, %v", v, gaps)
 	}
 }
-
-// A second line into the settler whose flow is not known leaves a gap: its water is not nothing.
-func TestABranchIntoTheSettlerIsNotNothing(t *testing.T) {
-	at := settled(t, "  settler-waste:\n", `  bypass:
-    from: mains
-    to: settler
-    pipe: riser-25
-    pieces:
-      - across: 1 m
-      - bend: 90 deg
-      - outlet: {at: 700 mm, facing: down}
-
-  settler-waste:
-`)
-	if v, gaps := at("overflow_rate"); len(gaps) == 0 {
-		t.Errorf("the overflow rate is %v", v)
-	}
-}
