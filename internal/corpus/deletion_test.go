@@ -23,6 +23,7 @@ var soundToDelete = map[string]string{
 // a key, the subject goes. The reason why silence does not help all the same.
 var judgesStatement = map[string][2]string{
 	"toxic_metals": {"/material", "the list of metals has to be stated, and covers every part that names no material"},
+	"media_fill":   {"/media/kind", "only carriers move; without their kind nothing is known of the bacteria on them, and nitrified says so"},
 	// A line without its duty is one in which water runs every day, and is judged as such.
 	"siphon_crest":     {"/duty", "what makes it a siphon worked by hand is its duty"},
 	"siphon_end":       {"/duty", "as siphon_crest"},

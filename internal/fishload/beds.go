@@ -51,8 +51,8 @@ func (v *surveyor) beds() {
 	for _, bed := range beds {
 		area := working.In("A", v.bedArea(bed))
 		areas = append(areas, area)
-		most = append(most, area, v.feedOfCrop(bed, "f", "feed that feeds a square metre at most", func(c tables.Crop) float64 { return c.FeedMost }))
-		fewest = append(fewest, area, v.feedOfCrop(bed, "f", "feed that feeds a square metre at least", func(c tables.Crop) float64 { return c.FeedLeast }))
+		most = append(most, area, v.mostFeed(bed))
+		fewest = append(fewest, area, v.crop(bed, "f", "feed that feeds a square metre at least", quantity.ArealFeed, func(c tables.Crop) float64 { return c.FeedLeast }))
 		v.throughBed(bed)
 	}
 	all := working.In("A", v.work(always(theWater, "beds_area"), "/vessels", sum, areas...))
@@ -78,16 +78,18 @@ func (v *surveyor) beds() {
 			return x[0] / x[1], ""
 		}, feed, all)
 		v.work(day(theWater, "bed_feed_share", w), "/fish", ratio, append([]working.Input{feed}, most...)...)
-		v.work(day(theWater, "bed_feed_enough", w), "/fish", ratio, append([]working.Input{feed}, fewest...)...)
+		if w == "usual" { // in cold water plants and fish rest
+			v.work(day(theWater, "bed_feed_enough", w), "/fish", ratio, append([]working.Input{feed}, fewest...)...)
+		}
 	}
 }
 
-// feedOfCrop is the feed that a crop takes: as the author of the file says, else from the table.
-func (v *surveyor) feedOfCrop(bed *system.Vessel, symbol, title string, get func(tables.Crop) float64) working.Input {
-	if own := v.Number(bed.Pointer+"/crop/feed", quantity.ArealFeed); own.Given() && symbol == "f" {
-		return working.In(symbol, working.File(title+", as stated", own))
+// mostFeed is the feed that a crop can use: as the author of the file says, else from the table.
+func (v *surveyor) mostFeed(bed *system.Vessel) working.Input {
+	if own := v.Number(bed.Pointer+"/crop/feed", quantity.ArealFeed); own.Given() {
+		return working.In("f", working.File("feed that the author allows for a square metre", own))
 	}
-	return v.crop(bed, symbol, title, quantity.ArealFeed, get)
+	return v.crop(bed, "f", "feed that feeds a square metre at most", quantity.ArealFeed, func(c tables.Crop) float64 { return c.FeedMost })
 }
 
 // bedArea enters the planted area of a bed.

@@ -33,7 +33,6 @@ func TestWhatHasNoAnswerSaysWhy(t *testing.T) {
 		"the same with air":           func() (float64, string) { return SinkTime(7e-3, 3e-3, 1, 1000, 1e-3, 9e-3, 1e-4) },
 		"the same with backup air":    func() (float64, string) { return WithBackup(0, 3600, 7e-3, 3e-3, 1, 1000, 1e-3, 9e-3, 1e-4) },
 		"chlorine in no water":        func() (float64, string) { return TopUpChlorine(1e-3, 1, 0) },
-		"nitrate without renewal":     func() (float64, string) { return NitrateLevel(1e-3, 0) },
 	} {
 		if x, why := f(); !math.IsNaN(x) || why == "" {
 			t.Errorf("%s: %v, %q", name, x, why)

@@ -70,6 +70,7 @@ func (v *surveyor) nitrify() {
 			v.mediaShape(vessel)
 		}
 	}
+	at := v.filterAt(growing)
 	for _, w := range working.Waters {
 		var all []working.Input
 		for _, vessel := range growing {
@@ -81,8 +82,8 @@ func (v *surveyor) nitrify() {
 		if !v.stocked() {
 			continue
 		}
-		n := v.work(day(theWater, "nitrification", w), "/vessels", sum, all...)
-		v.work(day(theWater, "nitrification_share", w), "/vessels", func(x []float64) (float64, string) {
+		n := v.work(day(theWater, "nitrification", w), at, sum, all...)
+		v.work(day(theWater, "nitrification_share", w), at, func(x []float64) (float64, string) {
 			switch {
 			case x[0] <= 0:
 				return 0, "no ammonia is made"
@@ -92,6 +93,21 @@ func (v *surveyor) nitrify() {
 			return x[0] / x[1], ""
 		}, working.In("P", v.l.Find(day(theWater, "ammonia_made", w))), working.In("N", n))
 	}
+}
+
+// filterAt is the place in the file of the most media, where what all bacteria turn is put right.
+func (v *surveyor) filterAt(growing []*system.Vessel) string {
+	at, most := "/vessels", -1.0
+	for _, vessel := range growing {
+		pointer := vessel.Pointer + "/media/volume"
+		if !v.hasMedia(vessel) {
+			pointer = vessel.Pointer
+		}
+		if x, _ := v.Number(pointer, quantity.Volume).SI(); x > most {
+			at, most = pointer, x
+		}
+	}
+	return at
 }
 
 // unending stands for a ratio to nothing.

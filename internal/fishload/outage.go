@@ -118,8 +118,11 @@ func (v *surveyor) blower(tank *system.Vessel, w, kase string, none backup) back
 
 // left is the water that a tank keeps when the pump stands.
 func (v *surveyor) left(tank *system.Vessel, w string) working.Input {
-	return working.In("V", working.Step("water that the tank keeps when the pump stands", quantity.Volume, "V c", mixed, product, v.volume("V", tank.ID, w),
-		v.found("c", working.Address{Subject: tank.ID, Name: "tank_kept", Case: "stopped", Fault: stands}, "share of its water that it keeps", quantity.Fraction)))
+	kept := v.found("c", working.Address{Subject: tank.ID, Name: "tank_kept", Case: "stopped", Fault: stands}, "share of its water that it keeps", quantity.Fraction)
+	if !tank.Role.Is("fish-tank") {
+		kept = working.In("c", working.Unknown(kept.Title, quantity.Fraction, tank.Role.Pointer(), "what "+tank.ID+" keeps when the pump stands is worked out for vessels whose role is fish-tank"))
+	}
+	return working.In("V", working.Step("water that the tank keeps when the pump stands", quantity.Volume, "V c", mixed, product, v.volume("V", tank.ID, w), kept))
 }
 
 // cut enters how long the fish last when the mains fail.
@@ -229,7 +232,7 @@ func (v *surveyor) airFails(tank *system.Vessel, w string, b backup) {
 	alone := v.work(outage(tank.ID, "time_to_danger", AirPumpFails, w), at, func(x []float64) (float64, string) {
 		return StillTime(x[0], x[1], x[2], x[3], x[4])
 	}, start, v.danger(tank), v.loopVolume(w), working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), all)
-	v.withBackup(tank, w, AirPumpFails, b, alone, start, v.loopVolume(w), all)
+	v.withBackup(tank, w, AirPumpFails, b, alone, v.before(tank, w), v.loopVolume(w), all)
 }
 
 // filters notes which filters under water get backup air.

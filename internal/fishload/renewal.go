@@ -30,17 +30,20 @@ func TopUpChlorine(source, added, volume float64) (float64, string) {
 //	n  rise in a day, kg/m3 as N
 //	r  share of the water let off and replaced in a day
 //
-// Where nothing is let off it rises without end: there is no answer.
+// Where little or nothing is let off it rises for years: 1 kg/m3 stands for without end.
 // Source: balance of masses.
 func NitrateLevel(rise, renewed float64) (float64, string) {
 	switch {
 	case rise <= 0:
 		return 0, "it does not rise"
-	case renewed <= 0:
-		return math.NaN(), "no water is let off: it rises without end"
+	case renewed <= rise/endless:
+		return endless, "hardly any water is let off: it rises without end"
 	}
 	return rise / renewed, ""
 }
+
+// endless stands for a nitrate that rises without end, kg/m3 as N.
+const endless = 1
 
 // renewal enters the water that is used and what its renewal does.
 func (v *surveyor) renewal() {

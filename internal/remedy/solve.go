@@ -53,6 +53,9 @@ func solve(r *review.Review, f *review.Finding, lever review.Lever) []proposal {
 			continue
 		}
 		value := in(kind, rounded, was.Unit)
+		if was.Basis != "" {
+			value += " " + was.Basis
+		}
 		out = append(out, proposal{
 			text:  move(pointer, kind, text, value, rounded-now, was.Unit),
 			edits: []system.Edit{{Op: system.Set, Pointer: pointer, Value: value}},

@@ -58,6 +58,8 @@ func name(pointer string) string {
 		return "the outlet of the top-up"
 	case last == "crest_at":
 		return "the crest"
+	case last == "stands_at" && keys[0] == "air":
+		return "the air pump"
 	case last == "stands_at" && len(keys) == 3:
 		return "the " + keys[1]
 	case last == "at" && len(keys) > 2 && keys[len(keys)-2] == "through":
@@ -72,6 +74,24 @@ func name(pointer string) string {
 		return "the height of the " + keys[1]
 	case last == "store":
 		return "the store of the top-up"
+	case last == "from_intake":
+		return "the air stones' distance from the intake"
+	case last == "lasts" && keys[0] == "backup_air":
+		return "the time that the backup air lasts"
+	case last == "flow" && keys[0] == "backup_air":
+		return "the air that the backup gives"
+	case last == "flow" && len(keys) == 3 && keys[0] == "air":
+		return "the air that the air pump gives"
+	case last == "against":
+		return "the pressure at which the air pump gives its air"
+	case last == "usual" && len(keys) == 3 && keys[1] == "alkalinity":
+		return "the usual alkalinity of the water"
+	case last == "exchange" && keys[0] == "water":
+		return "the water that is let off on purpose"
+	case last == "salt_treatment":
+		return "the strongest salt treatment"
+	case last == "volume" && len(keys) == 4 && keys[2] == "media":
+		return "the media in the " + keys[1]
 	}
 	return "`" + strings.TrimPrefix(pointer, "/") + "`"
 }

@@ -62,20 +62,24 @@ func (l *Ledger) Nodes() []*Node { return l.nodes }
 // pointer replaced, everything else as it was, at the middle of what the sources
 // say. Nothing in the ledger changes.
 func (l *Ledger) Again(a Address, pointer string, x float64) (Value, []Gap, error) {
+	return l.AgainWith(a, map[string]float64{pointer: x})
+}
+
+// AgainWith is the same with the values at several file pointers replaced.
+func (l *Ledger) AgainWith(a Address, values map[string]float64) (Value, []Gap, error) {
 	n := l.at[a]
 	if n == nil {
 		return Value{}, nil, fmt.Errorf("there is no quantity %s", a)
 	}
-	w := replaced{pointer, x, map[*Node]settled{}}
+	w := replaced{values, map[*Node]settled{}}
 	out, _ := w.again(n)
 	return out.value, out.gaps, nil
 }
 
-// replaced works nodes again with the value at one pointer replaced.
+// replaced works nodes again with the values at some file pointers replaced.
 type replaced struct {
-	pointer string
-	x       float64
-	done    map[*Node]settled
+	values map[string]float64
+	done   map[*Node]settled
 }
 
 // again is what a node comes to, and whether the value replaced has a part in it.
@@ -95,8 +99,10 @@ func (w replaced) again(n *Node) (settled, bool) {
 			s, _ = n.from(in, atMiddles)
 			s.moved = true
 		}
-	case n.Pointer == w.pointer && n.Origin != Listed:
-		s = settled{value: Exactly(w.x), moved: true}
+	case n.Origin != Listed:
+		if x, there := w.values[n.Pointer]; there && n.Pointer != "" {
+			s = settled{value: Exactly(x), moved: true}
+		}
 	}
 	w.done[n] = s
 	return s, s.moved

@@ -21,6 +21,8 @@
 #     - {replace: material, to: PP}
 #     - {replace: kept_dry}
 #   example:
+#     - {at: /water/pH/low, value: 6.4}
+#     - {at: /water/alkalinity/low, value: 20 mg/L CaCO3}
 #     - {at: /metals, value: [{metal: aluminium, in: biofilter, where: frame of the lid, wetted: drips-in}]}
 package book.materials.aluminium_at_ph
 

@@ -28,6 +28,8 @@
 #     - {replace: material, to: PP}
 #     - {replace: kept_dry}
 #   example:
+#     - {at: /water/pH/low, value: 6.4}
+#     - {at: /water/alkalinity/low, value: 20 mg/L CaCO3}
 #     - {at: /metals, value: [{metal: galvanised, in: tank, where: frame of the shade cloth, wetted: drips-in}]}
 package book.materials.galvanised_at_ph
 

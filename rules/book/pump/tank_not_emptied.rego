@@ -25,6 +25,7 @@
 #   remedies:
 #     - {replace: raise_pump}
 #   example:
+#     - {at: /fish, value: [{in: tank, species: silver-perch, mass: 9.3 kg, feed: [{at: 14 degC, amount: 36 g/d}, {at: 21 degC, amount: 117 g/d}, {at: 28 degC, amount: 117 g/d}], protein: 36 %}, {in: sump, species: silver-perch, mass: 100 g, feed: 1 g/d, protein: 36 %}]}
 #     - {at: /vessels/sump/role, value: fish-tank}
 #     - {at: /pumps/main/dry_below, value: 60 mm}
 #     - {at: /lines/riser/pieces/0, value: {intake: {at: 40 mm, guard: {slots: 40, width: 6 mm, length: 40 mm, comes_off: true}}}}
