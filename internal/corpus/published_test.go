@@ -146,11 +146,11 @@ func TestPublishedLoops(t *testing.T) {
 const (
 	litreMinute = 1e-3 / 60
 	kilogramDay = 1.0 / 86400
-	gramMetre   = 1e-3 / 86400 // g/m2/d
 )
 
 // Published numbers and what dryfit finds for the same system: subject, quantity, case and water, the published number in SI, how
-// far off it may be and where it stands. What is the same number in both because it went into the file is not among them.
+// far off it may be and where it stands. Levels, volumes and flows come out of the balance of the whole loop; the heights and the
+// curve of the pump, which no paper gives, were drawn so that they can. What goes straight from the paper through the file is not here.
 var published = []struct {
 	file, subject, name, kase, water string
 	want, within                     float64
@@ -174,8 +174,6 @@ var published = []struct {
 	{raftUnit, "tank-2", "turnover_time", "run_least", "usual", 80 * 60, 0.05, later, "every 1 h 20 min; 82.5 min by its own numbers"},
 	{raftUnit, "raft-1a", "bed_time", "run_least", "usual", 1.5 * 3600, 0.02, later, "three hours through two beds in a row"},
 	{raftUnit, "water", "water_used_share", "always", "", 0.015, 0.15, later, "1.5 % a day; dryfit has evaporation, leaves and the sludge that is let off"},
-	{raftUnit, "water", "bed_feed", "always", "usual", 80 * gramMetre, 0.25, later, "60 to 100 g/m2/d"},
-	{raftUnit, "water", "beds_area", "always", "", 214, 0.001, later, "growing area"},
 	{raftUnit, "water", "ammonia_made", "always", "usual", 17.1 * 0.032 * kilogramDay, 0.10, later, "of 17.1 kg of feed: 3.2 % of it, the middle of the rule of 2 to 4 %"},
 	{raftUnit, "clarifier-a", "capture_all", "run_clean", "usual", 0.5, 0.30, "SRAC Publication 454, from memory", "half of the solids: what comes round again counts there, and dryfit has each settler take the whole of the flow asked"},
 	{firstUnit, "water", "loop_volume", "run_clean", "usual", 93.6, 0.01, first, "the volumes of the parts, added: 17.6 + 3.6 + 2.8 + 69 + 0.6"},
@@ -190,8 +188,6 @@ var published = []struct {
 	{twoGrams, "tank", "water_volume", "run_clean", "usual", 1, 0.02, fao589, "fish tank of 1000 L"},
 	{twoGrams, "tank", "inflow", "run_clean", "usual", 2000 * litreMinute / 60, 0.05, fao589, "pump of 2000 L/h"},
 	{twoGrams, "tank", "stocking_density", "run_least", "usual", 20, 0.02, fao589, "20 kg in 1000 L"},
-	{twoGrams, "fish/0", "ration", "always", "usual", 0.01, 0.001, fao589, "1 % a day"},
-	{twoGrams, "water", "bed_feed", "always", "usual", 50 * gramMetre, 0.01, fao589, "40 to 50 g/m2/d"},
 	{twoGrams, "water", "ammonia_made", "always", "usual", 6.25e-3 * kilogramDay, 0.06, fao589, "0.61 of the nitrogen there, 0.575 here"},
 	{twoGrams, "filter", "media_area", "always", "", 60, 0.01, fao589, "200 L of tuff of 300 m2/m3, four and a half times the 13.2 m2 of its sum"},
 	{twoGrams, "settler", "water_volume", "run_clean", "usual", 0.15, 0.34, fao589, "100 to 200 L"},

@@ -31,7 +31,7 @@
 #   remedies:
 #     - {solve: /water/alkalinity/usual, to: 5 mg/L CaCO3}
 #     - {replace: doser}
-#     - {replace: less_feed}
+#     - {replace: fewer_fish}
 #   example:
 #     - {at: /water/alkalinity/usual, value: 42 mg/L CaCO3}
 #     - {at: /site/unattended, value: 40 h}

@@ -24,7 +24,7 @@
 #   remedies:
 #     - {solve: /water/alkalinity/usual, to: 5 mg/L CaCO3}
 #     - {replace: doser}
-#     - {replace: less_feed}
+#     - {replace: fewer_fish}
 #   example:
 #     - {at: /site/unattended, value: 88 h}
 #     - {at: /water/alkalinity/usual, value: 59 mg/L CaCO3}
