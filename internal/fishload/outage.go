@@ -230,8 +230,11 @@ func (v *surveyor) airFails(tank *system.Vessel, w string, b backup) {
 		return math.Max(c, 0), why
 	}, v.before(tank, w), v.volume("Vt", tank.ID, w), v.loopVolume(w), working.In("Rf", v.breath(tank, w)), all, v.inflow(tank.ID, w)))
 	alone := v.work(outage(tank.ID, "time_to_danger", AirPumpFails, w), at, func(x []float64) (float64, string) {
-		return StillTime(x[0], x[1], x[2], x[3], x[4])
-	}, start, v.danger(tank), v.loopVolume(w), working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), all)
+		all, why := StillTime(x[0], x[1], x[2], x[3], x[4])
+		own, _ := StillTime(x[5], x[1], x[6], x[3], x[7]) // the flow only adds to what the tank's own water holds
+		return math.Max(all, own), why
+	}, start, v.danger(tank), v.loopVolume(w), working.In("m", v.l.Find(always(tank.ID, "fish_mass"))), all,
+		v.before(tank, w), v.volume("Vt", tank.ID, w), working.In("Rf", v.breath(tank, w)))
 	v.withBackup(tank, w, AirPumpFails, b, alone, v.before(tank, w), v.loopVolume(w), all)
 }
 

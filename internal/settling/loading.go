@@ -12,7 +12,7 @@ import (
 
 var loadingQuantities = append([]working.Definition{
 	{Name: "greatest_inflow", Title: "greatest flow that the settler is held to", Symbol: "Qmax", Kind: quantity.Flow, Of: eachSettler,
-		Formula: "the greater of the flow asked and what runs in with the pump at its greatest", Source: "project judgement", Sure: "project judgement"},
+		Formula: "the greater of its part of the flow asked and what runs in with the pump at its greatest", Source: "project judgement", Sure: "project judgement"},
 	{Name: "greatest_overflow_rate", Title: "upward speed of the water (overflow rate) at the greatest flow", Symbol: "v0", Kind: quantity.Velocity, Of: eachSettler,
 		Formula: "Qmax/A, A the ring round the well, of swirl and cone settlers the whole plan", Source: "Hazen 1904, Transactions ASCE 53", Sure: "published"},
 	{Name: "greatest_downflow", Title: "downward speed in the inlet well at the greatest flow", Symbol: "vw", Kind: quantity.Velocity, Of: "each radial-flow settler",
@@ -43,18 +43,36 @@ func speeds(l tables.Loading) string {
 	return fmt.Sprintf("%.3g to %.3g mm/s", l.Least*1000, l.Most*1000)
 }
 
-// greatest enters the greatest flow and the overflow rate at it.
+// greatest enters the greatest flow and the overflow rate at it. Of the flow asked
+// a settler gets the part that it gets of what the pumps give: beside another settler, half.
 func (b basin) greatest() {
 	var in []working.Input
 	for _, w := range working.Waters {
 		in = append(in, working.In("Q", inflow(b.v, b.l, working.Address{Case: working.RunClean, Water: w})))
 	}
+	given := len(in)
 	for _, asked := range []system.Number{b.s.WorkingFlow.Least, b.s.WorkingFlow.Most} {
 		if asked.Given() {
 			in = append(in, working.In("Qasked", working.File("flow asked", asked)))
 		}
 	}
-	flow := working.In("Qmax", b.work("greatest_inflow", b.v.Pointer, greatest, in...))
+	all := len(in)
+	for _, line := range b.s.Lines {
+		if q := b.l.Find(working.Address{Subject: line.ID, Name: "flow", Case: working.RunClean, Water: "usual"}); line.Pumped && q != nil {
+			in = append(in, working.In("Qpump", q))
+		}
+	}
+	flow := working.In("Qmax", b.work("greatest_inflow", b.v.Pointer, func(x []float64) (float64, string) {
+		part := 1.0
+		if pumps, _ := total(x[all:]); pumps > 0 {
+			part = math.Min(1, x[1]/pumps)
+		}
+		q, why := greatest(x[:given])
+		for _, asked := range x[given:all] {
+			q = math.Max(q, part*asked)
+		}
+		return q, why
+	}, in...))
 	area := b.find("ring_area", working.Always, "")
 	if area == nil {
 		area = b.plan()

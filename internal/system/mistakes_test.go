@@ -21,7 +21,7 @@ func TestMistakes(t *testing.T) {
 		{"two misspelt keys", "    from: tank\n    to: sump\n", "    form: tank\n    too: sump\n", "18:5: the key `form`: the nearest key is `from`\n19:5: the key `too`: the nearest key is `to`"},
 		{"far key", "role: sump", "role: sump\n    colour: blue", "12:5: the key `colour`: the keys here are `role`, `name`, `form`, `stands_at`, `base`, `stand` and 31 others; all stand in schema/system.schema.json"},
 		{"head and flow of a pump", "{shut_off: 2 m, open_flow: 1500 L/h}", "{max_flow: 1500 L/h, head: 2 m}", "15:10: the key `max_flow`: a pump has a `curve`, or `shut_off` (head at no flow) and `open_flow` (flow at no head)\n15:30: the key `head`: a pump has a `curve`, or `shut_off` (head at no flow) and `open_flow` (flow at no head)"},
-		{"other key of a pump", "{shut_off: 2 m, open_flow: 1500 L/h}", "{size: 3}", "15:10: the key `size`: the keys here are `name`, `kind`, `curve`, `shut_off`, `open_flow`, `curve_from` and 18 others; all stand in schema/system.schema.json"},
+		{"other key of a pump", "{shut_off: 2 m, open_flow: 1500 L/h}", "{size: 3}", "15:10: the key `size`: the keys here are `name`, `kind`, `curve`, `shut_off`, `open_flow`, `curve_from` and 19 others; all stand in schema/system.schema.json"},
 		{"far key among few", "{shut_off: 2 m, open_flow: 1500 L/h}", "{timer: {daily: 3}}", "15:18: the key `daily`: the keys here are `off` or `on`"},
 		{"bare piece", "- bend: 90 deg\n      - fall", "- bend: 90 deg\n      - union\n      - fall", "26:9: `union`: write `union: {}`"},
 		{"bare piece with a short form", "- bend: 90 deg\n      - fall", "- bend: 90 deg\n      - valve\n      - fall", "26:9: `valve`: write `valve: ball`"},

@@ -76,8 +76,11 @@ func TestLookUps(t *testing.T) {
 	if v, given := s.Water.SaltTreatment.SI(); v != 0 || !given {
 		t.Error("no salt treatment is a concentration of zero")
 	}
-	if r := s.Water.Alkalinity; r.Low.Pointer() != "/water/alkalinity" || r.High.Basis() != "CaCO3" || r.Usual.Unit() != "mg/L" {
-		t.Errorf("alkalinity given once: %+v", r)
+	if r := s.Water.Alkalinity; r.Low.Pointer() != "/water/alkalinity/low" || r.High.Basis() != "CaCO3" || r.Usual.Unit() != "mg/L" {
+		t.Errorf("alkalinity given as a range: %+v", r)
+	}
+	if r := s.Water.Chloride; r.Low.Pointer() != "/water/chloride" || r.High.Unit() != "mg/L" {
+		t.Errorf("chloride given once: %+v", r)
 	}
 }
 

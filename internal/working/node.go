@@ -135,10 +135,10 @@ func (n *Node) settle() {
 	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
 }
 
-// naturalZero says that there is nothing below zero of a kind.
+// naturalZero says that there is nothing below zero of a kind, or that it is a ratio.
 func naturalZero(kind quantity.Kind) bool {
 	switch kind {
-	case quantity.Time, quantity.Mass, quantity.Volume, quantity.Concentration, quantity.FeedRate:
+	case quantity.Time, quantity.Mass, quantity.Volume, quantity.Concentration, quantity.FeedRate, quantity.Number, quantity.Fraction:
 		return true
 	}
 	return false

@@ -25,7 +25,8 @@ func TestDoubtsOfWhatIsNeverBelowNothingMultiply(t *testing.T) {
 	two := Within(1, 0.5, 2)
 	for kind, want := range map[quantity.Kind]Value{
 		quantity.Time:   {1, 0.25, 4},
-		quantity.Number: {1, 0, 3}, // here they are added
+		quantity.Number: {1, 0.25, 4},
+		quantity.Length: {1, 0, 3}, // here they are added
 	} {
 		if got := of(kind, times, two, two); math.Abs(got.Low-want.Low) > 1e-12 || math.Abs(got.High-want.High) > 1e-12 {
 			t.Errorf("%s: %v, not %v", kind, got, want)

@@ -73,7 +73,7 @@ func TestSpreadOfASum(t *testing.T) {
 	for range 200 {
 		x, y := rand.Float64(), rand.Float64()
 		dx, dy := rand.Float64(), rand.Float64()
-		n := Step("n", quantity.Number, "", "", sum,
+		n := Step("n", quantity.Length, "", "", sum,
 			inputs(Row("x", quantity.Number, Within(x, x-dx, x+dx), "", "", ""), Row("y", quantity.Number, Within(y, y-dy, y+2*dy), "", "", ""))...)
 		v, _ := n.Value()
 		if math.Abs(v.Low-(x+y-dx-dy)) > 1e-12 || math.Abs(v.High-(x+y+dx+2*dy)) > 1e-12 {
