@@ -72,3 +72,9 @@ func TestReadmeShowsLevels(t *testing.T) {
 	levels := said(t, review.NothingToAct, "levels", loop, "--case", "one_blocked", "--fault", "solids-run blocked")
 	readmeShows(t, "SOLIDS-RUN BLOCKED", "```", strings.TrimRight(levels, "\n"))
 }
+
+// And a day of fish, down to where the beds begin.
+func TestReadmeShowsTheDay(t *testing.T) {
+	day := said(t, review.NothingToAct, "day", systems+"quarry-road.yaml")
+	readmeShows(t, "A DAY OF FISH", "```", between(t, day, "A DAY OF FISH", "  beds ")+"\n  ...")
+}

@@ -24,6 +24,22 @@ var unjudged = map[string]string{
 	"room_under_lip":      "room_over_sludge judges what is left of it above the sludge",
 	"drain_offset":        "drain_preload judges it over the span of the cuff",
 	"full_volume":         "standing_load and floor_bears_load judge its weight",
+	// The day of fish shows these; what they lead to is judged.
+	"water_volume":         "stocking, time_to_act and turnover judge what it is worth",
+	"water_surface":        "the planted area, where nothing else is stated",
+	"loop_volume":          "alkalinity_lasts and water_used judge what it is worth",
+	"fish_mass":            "stocking judges it in its water",
+	"feed_a_day":           "ration and bed_feed judge it",
+	"oxygen_used":          "oxygen_kept judges the part of the tank",
+	"carbon_dioxide_made":  "ph_and_alkalinity judges what stays in the water",
+	"solids_made":          "catches_enough and store_lasts judge what becomes of it",
+	"nitrifies_by_surface": "nitrified judges the lesser of the two",
+	"nitrifies_by_bed":     "nitrified judges the lesser of the two",
+	"oxygen_full":          "nature gives it",
+	"oxygen_need":          "oxygen_kept judges it after a meal",
+	"bed_area":             "bed_feed judges all beds together",
+	"solids_passed_on":     "catches_enough judges the share",
+	"solids_on_beds":       "no source was found that says how much a bed bears",
 }
 
 // Every quantity that a builder can act on is judged or shown by a clause, or stands on the list with the reason.

@@ -81,17 +81,29 @@ func aim(f *review.Finding) float64 {
 	return f.Value.X
 }
 
-// search looks for a root near where the value stands now, further out each time.
+// search looks for a root near where the value stands now, further out each time. A
+// way on which there is no answer any more is not followed further.
 func search(f func(float64) float64, now, step float64) (float64, bool) {
 	reach := math.Max(math.Abs(now)*0.05, 4*step)
 	if reach == 0 {
 		reach = 0.01
 	}
+	here := f(now)
+	if math.IsNaN(here) {
+		return 0, false
+	}
+	ways := []float64{1, -1}
 	for range 12 {
-		for _, ends := range [][2]float64{{now, now + reach}, {now - reach, now}} {
-			a, b := f(ends[0]), f(ends[1])
-			if a*b <= 0 {
-				root := pipeflow.Solve(f, ends[0], ends[1], 1e-7)
+		for i, way := range ways {
+			if way == 0 {
+				continue
+			}
+			there := now + way*reach
+			switch y := f(there); {
+			case math.IsNaN(y):
+				ways[i] = 0
+			case here*y <= 0:
+				root := pipeflow.Solve(f, math.Min(now, there), math.Max(now, there), 1e-7)
 				return root.X, root.Found
 			}
 		}
