@@ -31,7 +31,7 @@ var gnu = map[string]string{
 // Parse, so no factor of theirs stands in the table.)
 var gnuSI = map[Kind]string{
 	Length: "m", Area: "m^2", Volume: "m^3", Flow: "m^3/s", Velocity: "m/s", Head: "m", Pressure: "Pa", Mass: "kg", Time: "s",
-	TemperatureDifference: "K", Power: "W", Energy: "J", Concentration: "kg/m^3", Fraction: "1", Angle: "radian",
+	TemperatureDifference: "K", Power: "W", Energy: "J", Concentration: "kg/m^3", Stocking: "kg/m^3", Fraction: "1", Angle: "radian",
 	FeedRate: "kg/s", Current: "A", Voltage: "V", Force: "N", Stress: "Pa", SpecificSurface: "1/m", Viscosity: "m^2/s",
 	ArealFeed: "kg/m^2/s", ArealRate: "kg/m^2/s",
 }
