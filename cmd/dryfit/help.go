@@ -52,6 +52,7 @@ You build a loop, at home or in a school
     dryfit review loop.yaml          what holds, what does not, what to change
     dryfit levels loop.yaml          what may go wrong, and the levels in time
     dryfit day loop.yaml             what the feed of a day turns into
+    dryfit sheet loop.yaml -o loop.html          what to take to the shed
     dryfit clauses sharp_bend        what one clause asks for, and why
     dryfit quantities loop.yaml      every number of your loop with its working
 
@@ -59,6 +60,7 @@ You keep the designs of a club or a class
     dryfit review designs/*.yaml     one after the other
     dryfit review loop.yaml -o review.txt -o review.json
     dryfit review loop.yaml --hold-to should     what should be counts, too
+    dryfit sheet loop.yaml --confirm loop.html   whether a sheet is stale
 
 You teach with it
     dryfit clauses                   the book, chapter by chapter
@@ -123,8 +125,14 @@ func option(b *strings.Builder, f *pflag.Flag) {
 			head += " N"
 		case "stringArray":
 			head += " FILE"
+		case "date":
+			head += " DATE"
 		case "string":
-			head += " " + strings.ToUpper(f.Name)
+			word := strings.ToUpper(f.Name)
+			if f.Name == "confirm" {
+				word = "OUT"
+			}
+			head += " " + word
 		}
 	}
 	head = "    " + head

@@ -6,10 +6,12 @@ import (
 	"context"
 
 	"dryfit/internal/judge"
+	"dryfit/internal/making"
 	"dryfit/internal/remedy"
 	"dryfit/internal/review"
 	"dryfit/internal/survey"
 	"dryfit/internal/system"
+	"dryfit/internal/tables"
 	"dryfit/rules"
 )
 
@@ -48,6 +50,7 @@ func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (Outcom
 	if err != nil {
 		return Outcome{File: file}, err
 	}
+	making.Lists(s, tables.Embedded(), ledger) // what only the sheet shows counts as looked at
 	rev := review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)
 	if err := remedy.Offer(ctx, r.book, rev); err != nil {
 		return Outcome{File: file}, err
