@@ -48,6 +48,20 @@ func outcome(t testing.TB, name string, data []byte) corpus.Outcome {
 	return o
 }
 
+// withoutRemedies is the same, for those who only want the verdicts.
+func withoutRemedies(t testing.TB, name string, data []byte) corpus.Outcome {
+	t.Helper()
+	r, err := reviewer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	o, err := r.Judge(context.Background(), name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o
+}
+
 // edited reviews a system with some edits made to it.
 func edited(t testing.TB, s *system.System, edits ...system.Edit) *review.Review {
 	t.Helper()

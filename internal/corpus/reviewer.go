@@ -38,9 +38,21 @@ type Outcome struct {
 	Review   *review.Review // nil when there are problems
 }
 
-// Review takes one file all the way. The error is a fault of the tool or of the
-// book, never of the file.
+// Review takes one file all the way: read, worked out, judged, and remedies for what is
+// not met. The error is a fault of the tool or of the book, never of the file.
 func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (Outcome, error) {
+	o, err := r.Judge(ctx, file, data)
+	if err != nil || o.Review == nil {
+		return o, err
+	}
+	if err := remedy.Offer(ctx, r.book, o.Review); err != nil {
+		return Outcome{File: file}, err
+	}
+	return o, nil
+}
+
+// Judge is the same without remedies, for those who only want the verdicts.
+func (r *Reviewer) Judge(ctx context.Context, file string, data []byte) (Outcome, error) {
 	s, problems := system.Read(file, data)
 	if len(problems) > 0 {
 		return Outcome{File: file, Problems: problems}, nil
@@ -51,9 +63,5 @@ func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (Outcom
 		return Outcome{File: file}, err
 	}
 	making.Lists(s, tables.Embedded(), ledger) // what only the sheet shows counts as looked at
-	rev := review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)
-	if err := remedy.Offer(ctx, r.book, rev); err != nil {
-		return Outcome{File: file}, err
-	}
-	return Outcome{File: file, Review: rev}, nil
+	return Outcome{File: file, Review: review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)}, nil
 }
