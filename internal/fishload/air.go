@@ -28,14 +28,10 @@ func (v *surveyor) air() {
 		if vessel == nil {
 			continue
 		}
-		at := v.file("at", "height of the stones above the floor", stone+"/at", quantity.Length)
-		if at.Origin == working.Absent {
-			at = working.In("at", working.Fixed("stones on the floor", quantity.Length, 0, "as the schema says"))
-		}
 		wanted = append(wanted, working.In("p", working.Step("pressure that the stones want", quantity.Pressure, "rho g (z - z0 - at) + 2.4 kPa", "hydrostatics", func(x []float64) (float64, string) {
 			return 1000*water.G*math.Max(0, x[0]-x[1]-x[2]) + overDepth, ""
 		}, v.found("z", working.Address{Subject: vessel.ID, Name: "water_level", Case: working.RunWorst, Water: "usual"}, "level of the water", quantity.Length),
-			working.In("z0", working.File("floor above the datum", vessel.StandsAt)), at)))
+			working.In("z0", working.File("floor above the datum", vessel.StandsAt)), v.lies(stone))))
 		rims = append(rims, working.In("zr", working.Step("rim of "+vessel.ID, quantity.Length, "floor + height", geometry, sum,
 			working.In("z0", working.File("floor above the datum", vessel.StandsAt)), working.In("h", working.File("height of the rim", vessel.Form.Height)))))
 		v.stone(stone, i, vessel)

@@ -98,8 +98,7 @@ func (v *surveyor) blower(tank *system.Vessel, w, kase string, none backup) back
 	if kase == PowerCut {
 		level = v.found("z", working.Address{Subject: tank.ID, Name: "static_level", Case: "stopped", Fault: stands}, "level at rest", quantity.Length)
 	}
-	depth := working.In("h", working.Step("depth of the water", quantity.Length, "z - floor", geometry, difference,
-		level, working.In("z0", working.File("floor above the datum", tank.StandsAt))))
+	depth := deep(tank, level)
 	kind := working.In("s", working.Unknown("stones in the tank", quantity.Number, "/air/stones", "no air stone lies in "+tank.ID))
 	for _, stone := range v.Items("/air/stones") {
 		if v.Word(stone + "/in").Is(tank.ID) {

@@ -53,19 +53,13 @@ func (v *surveyor) danger(tank *system.Vessel) working.Input {
 
 // transfer is what the air stones of a vessel bring in, as water that they fill with oxygen in time.
 func (v *surveyor) transfer(vessel *system.Vessel, w string) working.Input {
-	depth := working.In("z", working.Step("depth of the water", quantity.Length, "z - floor", geometry, difference,
-		v.found("z", least(vessel.ID, "water_level", w), "level of the water", quantity.Length), working.In("z0", working.File("floor above the datum", vessel.StandsAt))))
-	in := []working.Input{depth, v.temperature(w), v.figure("al", "transfer_alpha", quantity.Number)}
+	in := []working.Input{deep(vessel, v.found("z", least(vessel.ID, "water_level", w), "level of the water", quantity.Length)), v.temperature(w), v.figure("al", "transfer_alpha", quantity.Number)}
 	for _, stone := range v.Items("/air/stones") {
 		name := v.Word(stone + "/in")
 		if !name.Is(vessel.ID) {
 			continue
 		}
-		at := v.file("at", "height of the stones above the floor", stone+"/at", quantity.Length)
-		if at.Origin == working.Absent {
-			at = working.In("at", working.Fixed("stones on the floor", quantity.Length, 0, "as the schema says"))
-		}
-		in = append(in, v.file("n", "air stones", stone+"/count", quantity.Number), v.file("A", "air through each", stone+"/flow", quantity.Flow), at, v.share(stone))
+		in = append(in, v.file("n", "air stones", stone+"/count", quantity.Number), v.file("A", "air through each", stone+"/flow", quantity.Flow), v.lies(stone), v.share(stone))
 	}
 	return working.In("K", working.Step("water that the air would fill with oxygen in time", quantity.Flow, "sum of S a 1.024^(T - 20)/9.09 mg/L", "ASCE 2-06", func(x []float64) (float64, string) {
 		k := 0.0
@@ -82,6 +76,21 @@ func (v *surveyor) transfer(vessel *system.Vessel, w string) working.Input {
 		}
 		return k, ""
 	}, in...))
+}
+
+// deep is the depth of the water in a vessel at a level.
+func deep(vessel *system.Vessel, level working.Input) working.Input {
+	return working.In("h", working.Step("depth of the water", quantity.Length, "z - floor", geometry, difference,
+		level, working.In("z0", working.File("floor above the datum", vessel.StandsAt))))
+}
+
+// lies is the height of a stone above the floor; where nothing is said it lies on it.
+func (v *surveyor) lies(stone string) working.Input {
+	at := v.file("at", "height of the stones above the floor", stone+"/at", quantity.Length)
+	if at.Origin == working.Absent {
+		return working.In("at", working.Fixed("stones on the floor", quantity.Length, 0, "as the schema says"))
+	}
+	return at
 }
 
 // share is what a stone's air leaves in each metre of water.

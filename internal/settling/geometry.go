@@ -1,5 +1,5 @@
 // Package settling works out how a settler treats the water that goes through
-// it: the speeds that its shape gives, and later what settles.
+// it: the speeds that its shape gives, what settles, and how it is cleaned.
 package settling
 
 import "math"

@@ -158,11 +158,6 @@ func (t *Tables) Species(key string) (Species, bool) {
 	return find(t.species, func(s Species) bool { return s.Key == key })
 }
 
-// SpeciesNames lists the species in the order of the table.
-func (t *Tables) SpeciesNames() []string {
-	return distinct(t.species, func(s Species) string { return s.Key })
-}
-
 // Medium finds a kind of media.
 func (t *Tables) Medium(kind string) (Medium, bool) {
 	return find(t.media, func(m Medium) bool { return m.Kind == kind })
