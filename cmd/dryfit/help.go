@@ -60,6 +60,7 @@ You keep the designs of a club or a class
     dryfit review designs/*.yaml     one after the other
     dryfit review loop.yaml -o review.txt -o review.json
     dryfit review loop.yaml --hold-to should     what should be counts, too
+    dryfit compare main:designs designs   what moved, and whether it got worse
     dryfit sheet loop.yaml --confirm loop.html   whether a sheet is stale
 
 You teach with it

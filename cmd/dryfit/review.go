@@ -1,44 +1,53 @@
 package main
 
 import (
-	"bytes"
 	"context"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
-	"os"
-	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
 	"dryfit/internal/corpus"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
+	"dryfit/rules"
 )
 
 // reviewing is the options of the command.
 type reviewing struct {
 	as, holdTo, units *choice
 	outputs           []string
+	asOf, touched     string
+	share, of         int
+	cache             string
+	afresh, whole     bool
+	only              bool
+	workers           int
+	most              time.Duration
 }
 
 func (a *app) reviewCommand() *cobra.Command {
 	o := reviewing{
-		as:     newChoice("text", "text", "json"),
+		as:     newChoice("text", report.Forms()...),
 		holdTo: newChoice("shall", "shall", "should"),
 		units:  newChoice("metric", "metric", "us", "both"),
 	}
 	cmd := &cobra.Command{
 		Use:   "review FILE...",
 		Short: "what will hold, what will not, what to change",
-		Long: "Reads one or more system files (YAML or JSON; `-` is the standard input), works out how each loop behaves, holds it " +
-			"against the book of clauses, and says part by part what was found and what to change. With several files the exit " +
-			"status is the highest of theirs.",
-		Example: "dryfit review courtyard.yaml\ndryfit review --as json designs/*.yaml\ndryfit review courtyard.yaml -o review.txt -o review.json",
-		Args:    someFiles,
+		Long: "Reads system files (YAML or JSON; `-` is the standard input), works out how each loop behaves, holds it " +
+			"against the book of clauses, and says part by part what was found and what to change. FILE is also a folder, whose system " +
+			"files are found by their key `dryfit`, or a pattern such as 'designs/**/*.yaml'. Of several loops it says what to act on, and ends with a " +
+			"register of them. The exit status is the highest of theirs. Leave to differ stands in the file, or in NAME.permits.yaml beside NAME.yaml.",
+		Example: "dryfit review courtyard.yaml\ndryfit review designs -o review.sarif -o review.xml -o comment.md\n" +
+			"dryfit review designs --touched-since origin/main --as markdown\ndryfit review designs --share 3 --of 8 -o part-3.json",
+		Args: someFiles,
 		RunE: func(cmd *cobra.Command, files []string) error {
 			return a.review(cmd.Context(), files, o, cmd.Flags().Changed("as"))
 		},
@@ -46,10 +55,26 @@ func (a *app) reviewCommand() *cobra.Command {
 	}
 	flags := cmd.Flags()
 	flags.Var(o.as, "as", "form of what is printed")
-	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, .txt or .json; may be said again; nothing is then printed unless --as is given")
+	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, whose ending picks the form: "+endings()+"; may be said again; nothing is then printed unless --as is given")
 	flags.Var(o.holdTo, "hold-to", "weakest clause that counts for the exit status")
 	flags.Var(o.units, "units", "units to show values in")
+	flags.Var((*day)(&o.asOf), "as-of", "day on which deviation permits are held, such as 2026-03-14; else that of SOURCE_DATE_EPOCH, else today")
+	flags.BoolVar(&o.whole, "whole", false, "of several loops, print the whole report of each")
+	flags.BoolVar(&o.only, "only-systems", false, "pass over files named that have no key `dryfit`, as a folder does")
+	flags.StringVar(&o.touched, "touched-since", "", "only files that have changed since REV, as git knows it")
+	flags.IntVar(&o.share, "share", 0, "only part N of the files, for one of several machines; with --of")
+	flags.IntVar(&o.of, "of", 0, "how many parts there are; `dryfit gather` puts them together")
+	flags.IntVar(&o.workers, "workers", runtime.GOMAXPROCS(0), "loops to review at the same time")
+	flags.DurationVar(&o.most, "most-time", 2*time.Minute, "time for one file; then it is given up and the others go on")
+	flags.StringVar(&o.cache, "cache", "", "folder in which results are kept; else DRYFIT_CACHE, else that of the user")
+	flags.BoolVar(&o.afresh, "afresh", false, "do not read results that are kept")
 	return cmd
+}
+
+// endings is the endings of file names that pick a form, in a sentence.
+func endings() string {
+	all := report.Endings()
+	return strings.Join(all[:len(all)-1], ", ") + " or " + all[len(all)-1]
 }
 
 // someFiles wants at least one file.
@@ -64,85 +89,128 @@ func systemFiles(*cobra.Command, []string, string) ([]string, cobra.ShellCompDir
 	return []string{"yaml", "yml", "json"}, cobra.ShellCompDirectiveFilterFileExt
 }
 
-func (a *app) review(ctx context.Context, files []string, o reviewing, asGiven bool) error {
+func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven bool) error {
 	look, err := a.options(o.units.value)
 	if err != nil {
 		return err
 	}
-	for _, name := range o.outputs {
-		if formOf(name) == "" {
-			return misusef("the ending of `%s` names no form: end it in .txt or .json", name)
-		}
+	if err := o.sound(); err != nil {
+		return err
 	}
-	if i := slices.Index(files, "-"); i >= 0 && slices.Contains(files[i+1:], "-") {
-		return misusef("the standard input can be read only once: write `-` once")
-	}
-	items, err := a.items(ctx, files)
+	files, err := a.files(ctx, args, o)
 	if err != nil {
 		return err
 	}
-	heldTo := review.Strength(o.holdTo.value)
-	for _, i := range items {
-		a.status = max(a.status, i.Status(heldTo))
+	today, err := a.today(o.asOf)
+	if err != nil {
+		return err
 	}
-	for _, name := range o.outputs {
-		plain := look
-		plain.Colour = a.colour.value == "always"
-		if a.width == 0 {
-			plain.Width = 80
-		}
-		var b bytes.Buffer
-		if err := write(&b, items, formOf(name), heldTo, plain); err != nil {
-			return err
-		}
-		if err := os.WriteFile(name, b.Bytes(), 0o644); err != nil {
-			return misusef("%s cannot be written: %v", name, unwritable(err))
-		}
+	book, err := report.BookHash(rules.Book, rules.Tables)
+	if err != nil {
+		return fmt.Errorf("the book cannot be read: %w", err)
 	}
-	if len(o.outputs) > 0 && !asGiven {
-		return nil
+	cache, err := a.cache(o.cache, book)
+	if err != nil {
+		return err
 	}
-	return write(a.out, items, o.as.value, heldTo, look)
-}
-
-// formOf is the form that the ending of a file's name asks for.
-func formOf(name string) string {
-	return map[string]string{".txt": "text", ".json": "json"}[strings.ToLower(filepath.Ext(name))]
-}
-
-// items reviews each file. The error is a fault of the tool.
-func (a *app) items(ctx context.Context, files []string) ([]report.Item, error) {
 	reviewer, err := corpus.NewReviewer()
 	if err != nil {
-		return nil, fmt.Errorf("the book does not load: %w", err)
+		return fmt.Errorf("the book does not load: %w", err)
 	}
-	var items []report.Item
-	_, watched := terminal(a.err)
-	for i, name := range files {
-		if watched && len(files) > 1 {
-			fmt.Fprintf(a.err, "\r%d of %d loops read", i, len(files))
-		}
-		data, err := a.read(name)
-		if err != nil {
-			a.say("%s cannot be read: %v", shownName(name), err)
-			items = append(items, report.Item{File: name, Unread: err.Error()})
-			continue
-		}
-		out, err := reviewer.Review(ctx, name, data)
-		if err != nil {
-			return nil, fmt.Errorf("%s could not be reviewed: %w", name, err)
-		}
-		items = append(items, report.Item{File: out.File, Problems: out.Problems, Review: out.Review})
+	whole := o.whole || len(files) == 1
+	run := report.Run{
+		HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses(), AsOf: today, Whole: whole,
 	}
-	if watched && len(files) > 1 {
-		fmt.Fprintf(a.err, "\r%d of %d loops read\n", len(files), len(files))
+	out, err := a.open(o.outputs, o.as.value, len(o.outputs) == 0 || asGiven, run)
+	if err != nil {
+		return err
 	}
-	return items, nil
+	batch := corpus.Batch{
+		Workers: o.workers, Most: o.most, Cache: cache, Afresh: o.afresh, AsOf: today,
+		Live: whole && slices.Contains(out.forms, "text"), Whole: out.all(),
+	}
+	if _, watched := terminal(a.err); watched && len(files) > 1 {
+		batch.Progress = func(done int) {
+			fmt.Fprintf(a.err, "\r%d of %d loops read", done, len(files))
+			if done == len(files) {
+				fmt.Fprintln(a.err)
+			}
+		}
+	}
+	err = reviewer.Run(ctx, files, batch, func(i report.Item) error { return a.take(i, run, out) })
+	if err := out.close(err); err != nil {
+		return err
+	}
+	if cache != nil {
+		cache.Tidy() // one that cannot be tidied is only larger
+	}
+	return nil
+}
+
+// sound says what cannot be meant.
+func (o reviewing) sound() error {
+	switch {
+	case (o.share != 0) != (o.of != 0):
+		return misusef("say both which part and of how many: --share 3 --of 8")
+	case o.of != 0 && (o.share < 1 || o.share > o.of):
+		return misusef("there is no part %d of %d: count from 1", o.share, o.of)
+	case o.workers < 1 || o.workers > 1024:
+		return misusef("`--workers %d` is out of reach: write 1 to 1024", o.workers)
+	case o.most <= 0:
+		return misusef("`--most-time %v` leaves no time: write 90s or 5m", o.most)
+	}
+	return nil
+}
+
+// take writes what came of one file into every output.
+func (a *app) take(i report.Item, run report.Run, out *outputs) error {
+	if i.Unread != "" {
+		a.say("%s cannot be read: %s", shownName(i.File), i.Unread)
+	}
+	if i.Fault != "" {
+		a.say("%s could not be reviewed, something in dryfit itself is broken: %s", shownName(i.File), i.Fault)
+	}
+	a.status = max(a.status, i.Status(run.HeldTo))
+	return out.add(i)
+}
+
+// files is the system files that the words of the call stand for.
+func (a *app) files(ctx context.Context, args []string, o reviewing) ([]corpus.File, error) {
+	if i := slices.Index(args, "-"); i >= 0 && slices.Contains(args[i+1:], "-") {
+		return nil, misusef("the standard input can be read only once: write `-` once")
+	}
+	if slices.Contains(args, "") {
+		return nil, misusef("the name of a file is empty; give the name of a system file")
+	}
+	files, err := corpus.Find(args)
+	if err != nil {
+		return nil, misusef("%v", err)
+	}
+	for i, f := range files {
+		if f.Name == "-" {
+			files[i] = corpus.Given("-", a.in)
+		}
+	}
+	if o.only {
+		files = slices.DeleteFunc(files, func(f corpus.File) bool { return f.Name != "-" && f.Other() })
+	}
+	if o.touched != "" {
+		if files, err = touchedSince(ctx, o.touched, files); err != nil {
+			return nil, misusef("%v", err)
+		}
+		if len(files) == 0 {
+			a.say("no system file has changed since %s", o.touched)
+		}
+	}
+	if o.of > 0 {
+		files = corpus.Share(files, o.share, o.of)
+	}
+	return files, nil
 }
 
 // mostBytes is more than the reader of system files takes, so that it, and not
 // the memory of the machine, refuses what is too large.
-const mostBytes = 64 << 20
+const mostBytes = 4 << 20
 
 // read is the content of a file, or of the standard input for `-`.
 func (a *app) read(name string) ([]byte, error) {
@@ -152,17 +220,9 @@ func (a *app) read(name string) ([]byte, error) {
 	if name == "" {
 		return nil, errors.New("the name is empty; give the name of a system file")
 	}
-	f, err := os.Open(name)
+	data, err := corpus.Named(name).Data()
 	if err != nil {
-		return nil, reason(err)
-	}
-	defer f.Close()
-	if info, err := f.Stat(); err == nil && info.IsDir() {
-		return nil, errors.New("it is a folder; name the files in it")
-	}
-	data, err := io.ReadAll(io.LimitReader(f, mostBytes))
-	if err != nil {
-		return nil, reason(err)
+		return nil, corpus.Reason(err)
 	}
 	return data, nil
 }
@@ -178,20 +238,6 @@ func shownName(name string) string {
 	return name
 }
 
-// reason is what the operating system says, without what we say ourselves.
-func reason(err error) error {
-	var path *fs.PathError
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return errors.New("there is no such file; check the name")
-	case errors.Is(err, fs.ErrPermission):
-		return errors.New("it may not be opened; check its rights")
-	case errors.As(err, &path):
-		return path.Err
-	}
-	return err
-}
-
 // unwritable is why a file could not be written.
 func unwritable(err error) error {
 	switch {
@@ -200,34 +246,5 @@ func unwritable(err error) error {
 	case errors.Is(err, fs.ErrPermission):
 		return errors.New("the folder may not be written to; choose another one or change its rights")
 	}
-	return reason(err)
-}
-
-func write(w io.Writer, items []report.Item, form string, heldTo review.Strength, o report.Options) error {
-	if form == "json" {
-		return report.JSON(w, items, heldTo, o)
-	}
-	o.Named = len(items) > 1
-	first := true
-	for _, item := range items {
-		if item.Unread != "" {
-			continue
-		}
-		if !first {
-			if _, err := io.WriteString(w, "\n\n"); err != nil {
-				return err
-			}
-		}
-		first = false
-		var err error
-		if item.Review == nil {
-			err = report.Problems(w, shownName(item.File), item.Problems, o)
-		} else {
-			err = report.Terminal(w, item.Review, o)
-		}
-		if err != nil {
-			return err
-		}
-	}
-	return nil
+	return corpus.Reason(err)
 }

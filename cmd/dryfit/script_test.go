@@ -35,12 +35,14 @@ func TestScripts(t *testing.T) {
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"swap":   swap,
+			"append": appendTo,
 			"status": status,
+			"holds":  holds,
 		},
 	})
 }
 
-// swap FILE OLD NEW puts one text in place of another, which must be there.
+// swap FILE OLD NEW puts one text in place of another, which must be there; \n in it is a line end.
 func swap(ts *testscript.TestScript, _ bool, args []string) {
 	if len(args) != 3 {
 		ts.Fatalf("swap FILE OLD NEW")
@@ -49,7 +51,15 @@ func swap(ts *testscript.TestScript, _ bool, args []string) {
 	if !strings.Contains(text, args[1]) {
 		ts.Fatalf("%s does not hold %q", args[0], args[1])
 	}
-	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.Replace(text, args[1], args[2], 1)), 0o644))
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.Replace(text, args[1], strings.ReplaceAll(args[2], `\n`, "\n"), 1)), 0o644))
+}
+
+// append FILE MORE puts the content of one file at the end of another.
+func appendTo(ts *testscript.TestScript, _ bool, args []string) {
+	if len(args) != 2 {
+		ts.Fatalf("append FILE MORE")
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(ts.ReadFile(args[0])+ts.ReadFile(args[1])), 0o644))
 }
 
 // status N ARGS... calls dryfit and wants the exit status N.

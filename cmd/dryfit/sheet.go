@@ -8,7 +8,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -17,6 +16,7 @@ import (
 	"dryfit/internal/report"
 	"dryfit/internal/review"
 	"dryfit/internal/survey"
+	"dryfit/internal/system"
 	"dryfit/internal/tables"
 	"dryfit/rules"
 )
@@ -52,20 +52,6 @@ func (a *app) sheetCommand() *cobra.Command {
 	return cmd
 }
 
-// day is an option that takes a day of the calendar.
-type day string
-
-func (d *day) String() string { return string(*d) }
-func (d *day) Type() string   { return "date" }
-
-func (d *day) Set(text string) error {
-	if _, err := time.Parse(time.DateOnly, text); err != nil {
-		return errors.New("a day, year first, such as 2026-03-14")
-	}
-	*d = day(text)
-	return nil
-}
-
 func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	switch {
 	case o.confirm == "" && len(o.outputs) == 0:
@@ -82,11 +68,21 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	if err != nil {
 		return misusef("%s cannot be read: %v", shownName(name), err)
 	}
+	permits, beside, problems := permitsOf(name)
+	if len(problems) > 0 {
+		a.status = review.Unreadable
+		look, err := a.options(o.units.value)
+		return errors.Join(err, report.Problems(a.out, problems[0].File, problems, look))
+	}
 	book, err := report.BookHash(rules.Book, rules.Tables)
 	if err != nil {
 		return fmt.Errorf("the book cannot be read: %w", err)
 	}
-	stamp := report.Stamp{File: report.HashOf(data), Book: book, Version: version(), Units: o.units.value, AsOf: o.asOf}
+	today, err := a.today(o.asOf)
+	if err != nil {
+		return err
+	}
+	stamp := report.Stamp{File: report.HashOf(append(data[:len(data):len(data)], beside...)), Book: book, Version: version(), Units: o.units.value, AsOf: o.asOf}
 	if o.confirm != "" {
 		return a.confirm(o.confirm, stamp)
 	}
@@ -107,6 +103,10 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 		return report.Problems(a.out, shownName(name), out.Problems, look)
 	}
 	r := out.Review
+	r.Hold(today, reviewer.Book().Clauses(), permits...)
+	if stamp.AsOf == "" {
+		stamp.AsOf = r.AsOf // stamped where a permit exists
+	}
 	a.status = r.ExitStatus(review.Shall)
 	sheet := report.NewSheet(report.SheetOf{
 		Review: r, Lists: making.Lists(r.System, tables.Embedded(), r.Ledger), Followed: survey.Follow(r.System, "", ""),
@@ -117,6 +117,14 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 		}
 	}
 	return nil
+}
+
+// permitsOf is the permits beside a system file.
+func permitsOf(name string) ([]system.Deviation, []byte, []system.Problem) {
+	if name == "-" {
+		return nil, nil, nil
+	}
+	return corpus.Named(name).Permits()
 }
 
 // sheetForm is the form that a name asks for: html, md, csv or folder; empty for none.

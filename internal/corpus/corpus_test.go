@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"errors"
 	"os"
 	"path/filepath"
 	"strings"
@@ -11,7 +12,6 @@ import (
 	"testing"
 
 	"dryfit/internal/corpus"
-	"dryfit/internal/quantity"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
 	"dryfit/internal/system"
@@ -303,7 +303,11 @@ func count(r *review.Review, clause string) int {
 func remedyFromJSON(t *testing.T, r *review.Review, clause string) []system.Edit {
 	t.Helper()
 	var out bytes.Buffer
-	if err := report.JSON(&out, []report.Item{{File: r.File, Review: r}}, review.Shall, report.Options{Units: quantity.Metric}); err != nil {
+	w, err := report.NewWriter("json", &out, report.Run{HeldTo: review.Shall})
+	if err == nil {
+		err = errors.Join(w.Add(report.Reviewed(r)), w.Close())
+	}
+	if err != nil {
 		t.Fatal(err)
 	}
 	var doc struct {

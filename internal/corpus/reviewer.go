@@ -19,13 +19,9 @@ import (
 // goroutines at once.
 type Reviewer struct{ book *judge.Book }
 
-// NewReviewer loads the book.
+// NewReviewer opens the book, which loads while the first file is read.
 func NewReviewer() (*Reviewer, error) {
-	book, err := judge.Load(survey.Catalogue(), rules.Book)
-	if err != nil {
-		return nil, err
-	}
-	return &Reviewer{book}, nil
+	return &Reviewer{judge.Open(survey.Catalogue(), rules.Book)}, nil
 }
 
 // Book is the book that the reviewer judges by.

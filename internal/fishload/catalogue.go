@@ -28,7 +28,7 @@ const (
 	mixed     = "balance of a stirred tank"
 )
 
-func define(name string) working.Definition { return working.Define(Quantities, name) }
+var define = working.Definer(Quantities)
 
 var fishQuantities = []working.Definition{
 	{Name: "feed_rate", Title: "feed of these fish in a day", Symbol: "F", Kind: quantity.FeedRate, Of: "each lot of fish",

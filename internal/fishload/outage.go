@@ -133,9 +133,12 @@ func (v *surveyor) cut(tank *system.Vessel, w string, b backup) {
 	alone := v.work(outage(tank.ID, "time_to_danger", PowerCut, w), at, func(x []float64) (float64, string) {
 		return StillTime(x[0], x[1], x[2], x[3], x[4])
 	}, start, danger, volume, mass, used)
-	for name, density := range map[string]float64{"time_at_60": 60, "time_at_5": 5, "time_at_2": 2} {
-		v.work(outage(tank.ID, name, PowerCut, w), at, func(x []float64) (float64, string) {
-			return StillTime(x[0], x[1], x[2]/density, x[2], x[3])
+	for _, like := range []struct {
+		name    string
+		density float64 // kg/m3
+	}{{"time_at_60", 60}, {"time_at_5", 5}, {"time_at_2", 2}} {
+		v.work(outage(tank.ID, like.name, PowerCut, w), at, func(x []float64) (float64, string) {
+			return StillTime(x[0], x[1], x[2]/like.density, x[2], x[3])
 		}, start, danger, mass, used)
 	}
 	full := v.full(w)

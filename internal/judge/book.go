@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -27,12 +28,15 @@ const (
 // goroutines at the same time.
 type Book struct {
 	names    names
+	bounds   bounds
+	load     func() error // waits until all that follows is there
 	clauses  []*review.Clause
-	queries  []query // beside clauses
+	queries  []ast.Body // beside clauses
 	reads    reads
 	compiler *ast.Compiler
 	store    storage.Store
-	bounds   bounds
+	limits   *ast.Term // as Rego sees them
+	cases    *ast.Term
 }
 
 // Load reads the folders of clauses and checks them. The first folder is the book,
@@ -43,19 +47,37 @@ func Load(c working.Catalogue, folders ...fs.FS) (*Book, error) {
 }
 
 func load(c working.Catalogue, within bounds, folders ...fs.FS) (*Book, error) {
-	b := &Book{names: namesOf(c), store: inmem.New(), bounds: within, reads: newReads()}
-	what := func() string { return "loading the clauses" }
-	err := within.run(context.Background(), what, func(context.Context) error {
-		modules, wrong := b.gather(parse(folders, false))
-		if err := wrong.err(); err != nil {
-			return err
-		}
-		return b.compile(modules)
-	})
-	if err != nil {
+	b := newBook(c, within, full, folders...)
+	if err := b.load(); err != nil {
 		return nil, err
 	}
 	return b, nil
+}
+
+// Open is a book in which [Load] is known to find nothing wrong, as a test holds for
+// the one in the program. It does not wait for it, so that a file can be read meanwhile,
+// and it does not look for the mistakes that only the compiler finds, which takes longer
+// than all the rest.
+func Open(c working.Catalogue, book fs.FS) *Book {
+	b := newBook(c, bounds{deadline, heap}, little, book)
+	go b.load()
+	return b
+}
+
+// newBook is a book that loads when it is first used.
+func newBook(c working.Catalogue, within bounds, care care, folders ...fs.FS) *Book {
+	b := &Book{names: namesOf(c), store: inmem.New(), bounds: within, reads: newReads()}
+	b.load = sync.OnceValue(func() error {
+		what := func() string { return "loading the clauses" }
+		return within.run(context.Background(), what, func(context.Context) error {
+			modules, wrong := b.gather(parse(folders, false))
+			if err := wrong.err(); err != nil {
+				return err
+			}
+			return b.compile(modules, care)
+		})
+	})
+	return b
 }
 
 // gather takes the clauses out of the files and tells all that is wrong with them.
@@ -90,24 +112,15 @@ func (b *Book) gather(sources []source, wrong Problems) (map[string]*ast.Module,
 }
 
 // Clauses is every clause in force, by chapter and id.
-func (b *Book) Clauses() []*review.Clause { return b.clauses }
+func (b *Book) Clauses() []*review.Clause {
+	b.must()
+	return b.clauses
+}
 
-func (b *Book) compile(modules map[string]*ast.Module) error {
-	b.compiler = ast.NewCompiler().
-		WithCapabilities(capabilities()).
-		WithSchemas(b.schemas()).
-		WithStrict(true).
-		WithDefaultRegoVersion(ast.RegoV1)
-	b.compiler.Compile(modules)
-	if b.compiler.Failed() {
-		return compilerProblems("", b.compiler.Errors).err()
+// must waits until the book is loaded. That one which was opened does not load is a
+// fault of the program.
+func (b *Book) must() {
+	if err := b.load(); err != nil {
+		panic("judge: the book does not load: " + err.Error())
 	}
-	for _, c := range b.clauses {
-		q, err := b.prepare(c)
-		if err != nil {
-			return err
-		}
-		b.queries = append(b.queries, q)
-	}
-	return nil
 }

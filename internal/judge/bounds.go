@@ -35,14 +35,7 @@ func (b bounds) run(ctx context.Context, what func() string, f func(context.Cont
 	defer timer.Stop()
 
 	done := make(chan error, 1)
-	go func() {
-		defer func() {
-			if r := recover(); r != nil {
-				done <- fmt.Errorf("%s: the Rego engine failed: %v", what(), r)
-			}
-		}()
-		done <- f(ctx)
-	}()
+	go func() { done <- guarded(what, func() error { return f(ctx) }) }()
 
 	tick := time.NewTicker(look)
 	defer tick.Stop()
@@ -68,6 +61,16 @@ func (b bounds) run(ctx context.Context, what func() string, f func(context.Cont
 			}
 		}
 	}
+}
+
+// guarded calls f. A panic in it is an error.
+func guarded(what func() string, f func() error) (err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			err = fmt.Errorf("%s: the Rego engine failed: %v", what(), r)
+		}
+	}()
+	return f()
 }
 
 func heapSize() uint64 {

@@ -4,9 +4,9 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"runtime"
 	"slices"
 	"strings"
-	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/topdown"
@@ -15,70 +15,61 @@ import (
 	"dryfit/internal/working"
 )
 
-// query asks one clause for its judgements. One query a clause costs little and
-// lets every error name its clause.
-type query struct {
-	body     ast.Body
-	compiler ast.QueryCompiler
-}
-
-const answers = ast.Var("judgements")
-
-func (b *Book) prepare(c *review.Clause) (query, error) {
-	ref := ast.Ref{ast.DefaultRootDocument, text("book"), text(c.Chapter), text(c.ID), text("judgements")}
-	if len(b.compiler.GetRulesExact(ref)) == 0 {
-		return query{}, fmt.Errorf("clause %s has no rule `judgements contains ... if { ... }`", c.ID)
-	}
-	compiler := b.compiler.QueryCompiler()
-	body, err := compiler.Compile(ast.NewBody(ast.Equality.Expr(ast.NewTerm(answers), ast.NewTerm(ref))))
-	if err != nil {
-		return query{}, fmt.Errorf("clause %s: %w", c.ID, err)
-	}
-	return query{body, compiler}, nil
-}
-
 // Judge holds a ledger against every clause. The judgements come in the order of
 // the clauses, then of their subjects. A clause that fails, that takes too long or that
 // answers with anything but judgements is an error that names it.
 func (b *Book) Judge(ctx context.Context, l *working.Ledger) ([]*review.Judgement, error) {
+	if err := b.load(); err != nil {
+		return nil, fmt.Errorf("the book does not load: %w", err)
+	}
 	e := evidenceOf(l)
 	in, err := b.input(e)
 	if err != nil {
 		return nil, err
 	}
-	var at atomic.Value // the clause that is being evaluated
-	at.Store("the clauses")
-	result := make(chan []*review.Judgement, 1)
-	err = b.bounds.run(ctx, func() string { return at.Load().(string) }, func(ctx context.Context) error {
-		var all []*review.Judgement
-		for i, c := range b.clauses {
-			name := "clause " + c.ID
-			at.Store(name)
-			if ctx.Err() != nil {
-				return ctx.Err()
-			}
-			got, err := b.ask(ctx, b.queries[i], in)
-			if err != nil {
-				return fmt.Errorf("%s: %w", name, err)
-			}
-			judgements, err := b.read(c, got, e)
-			if err != nil {
-				return fmt.Errorf("%s: %w", name, err)
-			}
-			all = append(all, judgements...)
-		}
-		result <- all
-		return nil
+	all := make([][]*review.Judgement, len(b.clauses))
+	t := newTurns(len(b.clauses), runtime.GOMAXPROCS(0))
+	err = b.bounds.run(ctx, func() string { return b.name(t.oldest()) }, func(ctx context.Context) error {
+		return t.take(func(i int) error {
+			return guarded(func() string { return b.name(i) }, func() (err error) {
+				all[i], err = b.hold(ctx, i, in, e)
+				return err
+			})
+		})
 	})
 	if err != nil {
 		return nil, err
 	}
-	return <-result, nil
+	return slices.Concat(all...), nil
+}
+
+// name is a clause as an error names it.
+func (b *Book) name(i int) string {
+	if i == len(b.clauses) {
+		return "the clauses"
+	}
+	return "clause " + b.clauses[i].ID
+}
+
+// hold is the judgements of one clause.
+func (b *Book) hold(ctx context.Context, i int, in ast.Value, e evidence) ([]*review.Judgement, error) {
+	if ctx.Err() != nil {
+		return nil, ctx.Err()
+	}
+	got, err := b.ask(ctx, b.queries[i], in)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", b.name(i), err)
+	}
+	judgements, err := b.read(b.clauses[i], got, e)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", b.name(i), err)
+	}
+	return judgements, nil
 }
 
 // ask evaluates one clause. Its answer is a term, never a converted value: a term
 // that shares its parts is small, and the value it stands for can be larger than any memory.
-func (b *Book) ask(ctx context.Context, q query, in ast.Value) (*ast.Term, error) {
+func (b *Book) ask(ctx context.Context, q ast.Body, in ast.Value) (*ast.Term, error) {
 	txn, err := b.store.NewTransaction(ctx)
 	if err != nil {
 		return nil, err
@@ -88,8 +79,7 @@ func (b *Book) ask(ctx context.Context, q query, in ast.Value) (*ast.Term, error
 	stop := context.AfterFunc(ctx, cancel.Cancel)
 	defer stop()
 	var got *ast.Term
-	err = topdown.NewQuery(q.body).
-		WithQueryCompiler(q.compiler).
+	err = topdown.NewQuery(q).
 		WithCompiler(b.compiler).
 		WithStore(b.store).
 		WithTransaction(txn).

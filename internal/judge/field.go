@@ -79,12 +79,12 @@ func (m *metadata) oneOf(where string, x any, words ...string) string {
 }
 
 // known is a list of names of which each has to be a known one.
-func (m *metadata) known(where string, x any, what string, names []string) []string {
+func known[V any](m *metadata, where string, x any, what string, names map[string]V) []string {
 	var out []string
 	for i, one := range m.list(where, x) {
 		name := m.text(fmt.Sprintf("%s/%d", where, i), one)
-		if name != "" && !slices.Contains(names, name) {
-			m.say("%s: %s", where, unknown(what, name, names))
+		if _, ok := names[name]; name != "" && !ok {
+			m.say("%s: %s", where, unknown(what, name, sorted(names)))
 		}
 		out = append(out, name)
 	}

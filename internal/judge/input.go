@@ -10,6 +10,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
@@ -61,6 +62,7 @@ func reasons(n *working.Node) []string {
 
 // Input is what Rego sees of a ledger, as JSON.
 func (b *Book) Input(l *working.Ledger) ([]byte, error) {
+	b.must()
 	e := evidenceOf(l)
 	in, err := b.input(e)
 	if err != nil {
@@ -108,17 +110,16 @@ func (b *Book) input(e evidence) (ast.Value, error) {
 		}
 		put(relations, name, ast.NewTerm(of))
 	}
-	limits, cases := b.inForce()
 	return fields(
 		"quantities", ast.NewTerm(quantities), "facts", ast.NewTerm(facts), "sets", ast.NewTerm(sets),
-		"relations", ast.NewTerm(relations), "limits", limits, "cases", cases,
+		"relations", ast.NewTerm(relations), "limits", b.limits, "cases", b.cases,
 	).Value, nil
 }
 
 // inForce is the limits and the cases of every clause, by chapter and clause.
-func (b *Book) inForce() (limits, cases *ast.Term) {
+func inForce(clauses []*review.Clause) (limits, cases *ast.Term) {
 	l, c := ast.NewObject(), ast.NewObject()
-	for _, clause := range b.clauses {
+	for _, clause := range clauses {
 		all := ast.NewObject()
 		for _, limit := range clause.Limits {
 			one := ast.NewObject()

@@ -59,21 +59,20 @@ func (m *metadata) read(c *review.Clause, a *ast.Annotations) {
 	if c.Why == "" {
 		m.say("description is missing: why the clause is there")
 	}
-	known := []string{"strength", "safety", "caution", "cases", "limits", "sources", "shows", "remedies", "example"}
-	m.keys("custom", a.Custom, known...)
+	m.keys("custom", a.Custom, "strength", "safety", "caution", "cases", "limits", "sources", "shows", "remedies", "example")
 	c.Strength = review.Strength(m.oneOf("strength", a.Custom["strength"], "shall", "should", "may"))
 	c.Safety = m.yes("safety", a.Custom["safety"])
 	c.Caution = oneLine(m.maybe("caution", a.Custom["caution"]))
 	if c.Safety && c.Caution == "" {
 		m.say("caution is missing: a safety clause says what to mind at the work itself")
 	}
-	c.Cases = m.known("cases", a.Custom["cases"], "case", slices.Collect(maps.Keys(m.names.cases)))
+	c.Cases = known(m, "cases", a.Custom["cases"], "case", m.names.cases)
 	if len(c.Cases) == 0 {
 		m.say("cases is missing: the states that the clause is about, such as [always] or [run_worst]")
 	}
 	c.Limits = m.limits(a.Custom["limits"])
 	c.Sources = m.sources(a.Custom["sources"])
-	c.Shows = m.known("shows", a.Custom["shows"], "quantity", slices.Collect(maps.Keys(m.names.quantities)))
+	c.Shows = known(m, "shows", a.Custom["shows"], "quantity", m.names.quantities)
 	c.Levers = m.levers(a.Custom["remedies"])
 	c.Example = m.changes(a.Custom["example"])
 }
@@ -90,7 +89,7 @@ func (m *metadata) limits(x any) []review.Limit {
 		d, ok := m.names.quantities[l.Quantity]
 		if !ok {
 			if l.Quantity != "" {
-				m.say("%s/of: %s", where, unknown("quantity", l.Quantity, slices.Collect(maps.Keys(m.names.quantities))))
+				m.say("%s/of: %s", where, unknown("quantity", l.Quantity, sorted(m.names.quantities)))
 			}
 			continue
 		}

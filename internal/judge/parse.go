@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"runtime"
+	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -16,44 +18,51 @@ const (
 	mostFiles = 2000     // of a book with its tests
 )
 
-// source is one parsed file of clauses or of the vocabulary.
+// source is one file of clauses or of the vocabulary.
 type source struct {
 	file   string
-	module *ast.Module
-	house  bool // from a house folder, not from the book
+	module *ast.Module // parsed; nil if it cannot be
+	house  bool        // from a house folder, not from the book
 	test   bool
 }
 
 // parse reads every Rego file below the folders. The first one holds the book
 // with its vocabulary; the others may only add clauses.
 func parse(folders []fs.FS, tests bool) ([]source, Problems) {
-	var out []source
+	var all []source
+	var from []fs.FS // beside all
 	var wrong Problems
-	files := 0
 	for i, folder := range folders {
 		err := fs.WalkDir(folder, ".", func(name string, d fs.DirEntry, err error) error {
 			test := strings.HasSuffix(name, "_test.rego")
 			if err != nil || d.IsDir() || path.Ext(name) != ".rego" || test && !tests {
 				return err
 			}
-			if files++; files > mostFiles {
+			if len(all) == mostFiles {
 				return fmt.Errorf("more than %d files", mostFiles)
 			}
-			module, problems := parseFile(folder, name, test)
-			wrong = append(wrong, problems...)
-			if module != nil {
-				out = append(out, source{name, module, i > 0, test})
-			}
+			all, from = append(all, source{name, nil, i > 0, test}), append(from, folder)
 			return nil
 		})
 		if err != nil {
 			wrong = append(wrong, Problem{File: "folder of clauses", Text: "cannot be read: " + err.Error()})
 		}
 	}
-	return out, wrong
+	language, problems := capabilities(), make([]Problems, len(all))
+	err := newTurns(len(all), runtime.GOMAXPROCS(0)).take(func(i int) error {
+		return guarded(func() string { return all[i].file }, func() error {
+			all[i].module, problems[i] = parseFile(from[i], all[i].file, all[i].test, language)
+			return nil
+		})
+	})
+	if err != nil {
+		wrong = append(wrong, Problem{File: "folder of clauses", Text: err.Error()})
+	}
+	wrong = append(wrong, slices.Concat(problems...)...)
+	return slices.DeleteFunc(all, func(s source) bool { return s.module == nil }), wrong
 }
 
-func parseFile(folder fs.FS, name string, test bool) (*ast.Module, Problems) {
+func parseFile(folder fs.FS, name string, test bool, language *ast.Capabilities) (*ast.Module, Problems) {
 	info, err := fs.Stat(folder, name)
 	if err != nil {
 		return nil, Problems{{File: name, Text: "cannot be read: " + err.Error()}}
@@ -67,7 +76,7 @@ func parseFile(folder fs.FS, name string, test bool) (*ast.Module, Problems) {
 	}
 	options := ast.ParserOptions{ProcessAnnotation: true, RegoVersion: ast.RegoV1}
 	if !test {
-		options.Capabilities = capabilities()
+		options.Capabilities = language
 	}
 	module, err := ast.ParseModuleWithOpts(name, string(text), options)
 	if err != nil {

@@ -35,9 +35,8 @@ func TestRego(t *testing.T) {
 			measured[s.file] = s.module
 		}
 	}
-	limits, cases := b.inForce()
 	data := map[string]any{}
-	for name, term := range map[string]*ast.Term{"limits": limits, "cases": cases} {
+	for name, term := range map[string]*ast.Term{"limits": b.limits, "cases": b.cases} {
 		x, err := ast.JSON(term.Value)
 		if err != nil {
 			t.Fatal(err)

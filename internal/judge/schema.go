@@ -14,6 +14,7 @@ import (
 // for authors of clauses. It depends on the catalogue and on the limits of the
 // loaded clauses only.
 func (b *Book) InputSchema() []byte {
+	b.must()
 	s := b.schema()
 	s["$schema"] = "https://json-schema.org/draft/2020-12/schema"
 	s["title"] = "What a clause sees of a loop"

@@ -79,7 +79,7 @@ func (y *layout) hold() {
 			p := &y.nodes[k.from]
 			if r := p.vessel.Running; r.Given() || len(y.outlets(p.vessel)) == 0 {
 				p.fixed = true
-				y.s.take(working.In("z", linear("running level", p.vessel.Above(r))))
+				y.s.take(working.In("z", y.linear("running level", p.vessel.Above(r))))
 			}
 		}
 	}

@@ -24,7 +24,7 @@ func TestTheBalanceAgreesWithTheWorkings(t *testing.T) {
 		if len(problems) > 0 {
 			continue
 		}
-		v := &surveyor{System: s, t: tables.Embedded(), l: working.NewLedger(), nu: map[string]*working.Node{}}
+		v := newSurveyor(s, tables.Embedded(), working.NewLedger())
 		v.water()
 		r := newRun(v, working.RunClean, "usual")
 		r.balance = r.settle(nil)

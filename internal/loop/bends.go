@@ -54,7 +54,7 @@ func (v *surveyor) turn(p *system.Piece) {
 	always := func(name string) working.Address {
 		return working.Address{Subject: p.ID(), Name: name, Case: working.Always}
 	}
-	b := newBench(v.t, nil, walls{"gravity", "clean"})
+	b := newBench(v, nil, walls{"gravity", "clean"})
 	if p.Kind == "tee" {
 		angle := working.Fixed("turn through the branch of a tee", quantity.Angle, math.Pi/2, geometry)
 		if _, given := p.Tee.Way.Value(); !given {

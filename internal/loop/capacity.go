@@ -69,7 +69,7 @@ func (r *run) capacities() {
 		limit := r.full(line)
 		foot := working.Step("level or mouth below", quantity.Length, "max(level, mouth)", "",
 			func(x []float64) (float64, string) { return math.Max(x[0], x[1]), "" },
-			working.In("z2", below), working.In("zm", mouth(line)))
+			working.In("z2", below), working.In("zm", r.mouth(line)))
 		r.capacity(line, below, limit)
 		minus := func(name string, top *working.Node) {
 			r.work(r.address(line.ID, name), line.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },

@@ -111,4 +111,4 @@ var (
 )
 
 // define finds a definition by name.
-func define(name string) working.Definition { return working.Define(Quantities, name) }
+var define = working.Definer(Quantities)

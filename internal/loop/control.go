@@ -37,7 +37,7 @@ func (b *bench) controls(l *system.Line, elements []element) []control {
 		case p.BellSiphon != nil && b.siphoning: // it draws
 			continue
 		case p.Kind == "standpipe" || p.BellSiphon != nil || i == 0 && p.Intake != nil && p.Intake.Facing.Is("up"):
-			c.height, c.over = linear("rim of the standpipe", p.From), rimHead
+			c.height, c.over = b.v.linear("rim of the standpipe", p.From), rimHead
 		case i > 0 && l.From.Vessel != nil && lets(p) && !b.capped:
 			c.height, c.over = b.invert(p, p.To), inletHead // the entry loss stands for the tee
 		case i > 0 || l.From.Vessel == nil:
@@ -45,7 +45,7 @@ func (b *bench) controls(l *system.Line, elements []element) []control {
 		case levelEnd(l):
 			c.height, c.over = b.invert(p, p.From), inletHead
 		default:
-			c.height, c.over = linear("mouth of the line", p.From), mouthHead
+			c.height, c.over = b.v.linear("mouth of the line", p.From), mouthHead
 		}
 		if i == 0 && p.Intake != nil && p.Intake.Guard != nil {
 			c.screen = b.guard(p)
@@ -93,7 +93,7 @@ func (b *bench) invert(p *system.Piece, centre system.Linear) *working.Node {
 	_, film := b.roughness("smooth-plastic")
 	return working.Step("inside bottom of the pipe", quantity.Length, "z - D/2 + t", "", func(x []float64) (float64, string) {
 		return x[0] - x[1]/2 + x[2], ""
-	}, working.In("z", linear("centreline of the pipe", centre)), working.In("D", b.bore(p)), working.In("t", film))
+	}, working.In("z", b.v.linear("centreline of the pipe", centre)), working.In("D", b.bore(p)), working.In("t", film))
 }
 
 func inletHead(q, d float64) (head, half float64) {
@@ -133,7 +133,7 @@ func (b *bench) brim(l *system.Line) *working.Node {
 		switch {
 		case i == 0 && (p.Standpipe != nil || p.BellSiphon != nil || p.Intake != nil && p.Intake.Facing.Is("up")):
 			rim = true
-			in = append(in, working.In("crest", linear("rim", p.From)))
+			in = append(in, working.In("crest", b.v.linear("rim", p.From)))
 		case i == 0:
 			in = append(in, working.In("z", b.invert(p, p.From)))
 		}

@@ -43,10 +43,10 @@ func (r *run) drain(line *system.Line) {
 		shown = line.Pieces[n-1].Outlet.At.Pointer()
 	}
 	r.work(at("drain_head"), shown, func(x []float64) (float64, string) { return x[0] - math.Max(x[1], x[2]), "" },
-		working.In("z1", above), working.In("z2", below), working.In("zm", mouth(line)))
+		working.In("z1", above), working.In("z2", below), working.In("zm", r.mouth(line)))
 
-	open := *r.gravity
-	open.wide, open.primed, open.shared = true, true, map[string]*working.Node{} // so much water leaves no air in it
+	open := r.gravity.opened()
+	open.primed = true // so much water leaves no air in it
 	g := open.gravity(line, below)
 	k := g.shape.take(working.In("z1", above), working.In("D", open.widest(line)))
 	q := r.work(at("drain_flow"), shown, func(x []float64) (float64, string) {
@@ -62,7 +62,7 @@ func (r *run) drawnDown(vessel *system.Vessel) *working.Node {
 	in := []working.Input{working.In("z", r.level(vessel))}
 	for _, line := range r.Lines {
 		if line.From.Vessel == vessel && line.Duty == "draw-down" && len(line.Pieces) > 0 {
-			in = append(in, working.In("end", linear("inner end of "+line.ID, line.Pieces[0].From)))
+			in = append(in, working.In("end", r.linear("inner end of "+line.ID, line.Pieces[0].From)))
 		}
 	}
 	if len(in) == 1 {
@@ -80,10 +80,10 @@ func (r *run) drawnDown(vessel *system.Vessel) *working.Node {
 // foot is the level at the end of a line; where the line ends over the rim of a vessel, its mouth.
 func (r *run) foot(line *system.Line) *working.Node {
 	if line.To.Vessel != nil {
-		m, known := mouth(line).Value()
-		edge, given := rim(line.To.Vessel).Value()
+		m, known := r.mouth(line).Value()
+		edge, given := r.rim(line.To.Vessel).Value()
 		if known && given && m.X >= edge.X {
-			return mouth(line)
+			return under(line)
 		}
 	}
 	return r.below(line)

@@ -26,6 +26,7 @@ type walls struct{ side, condition string }
 // that several elements share are the same node, so that a doubt about one of
 // them moves all.
 type bench struct {
+	v  *surveyor
 	t  *tables.Tables
 	nu *working.Node
 	walls
@@ -34,20 +35,40 @@ type bench struct {
 	cut       bool // its lines end in a level pipe that was cut, from which all runs out
 	capped    bool // its vents let no air in
 	siphoning bool // its bell siphons run full
-	shared    map[string]*working.Node
+	shared    map[shared]*working.Node
+	laid      map[seat]element
 	slope     slope
 }
 
-func newBench(t *tables.Tables, nu *working.Node, w walls) *bench {
-	return &bench{t: t, nu: nu, walls: w, shared: map[string]*working.Node{}}
+// shared is what a shared node is, and of what: a pipe, a surface, a place of the file.
+type shared struct{ what, of string }
+
+// seat is a piece in a line, and whether the line begins or ends with it.
+type seat struct {
+	piece       *system.Piece
+	first, last bool
 }
 
-// once is the node kept under a key, made at the first asking.
-func (b *bench) once(key string, make func() *working.Node) *working.Node {
-	if b.shared[key] == nil {
-		b.shared[key] = make()
+func newBench(v *surveyor, nu *working.Node, w walls) *bench {
+	return &bench{v: v, t: v.t, nu: nu, walls: w, shared: map[shared]*working.Node{}, laid: map[seat]element{}}
+}
+
+// opened is the same with all valves fully open.
+func (b *bench) opened() *bench {
+	open := *b
+	open.wide, open.shared, open.laid = true, map[shared]*working.Node{}, map[seat]element{}
+	return &open
+}
+
+// once is the node that is shared, made at the first asking.
+func (b *bench) once(what, of string, make func() *working.Node) *working.Node {
+	key := shared{what, of}
+	n := b.shared[key]
+	if n == nil {
+		n = make()
+		b.shared[key] = n
 	}
-	return b.shared[key]
+	return n
 }
 
 // bore is the clean inside diameter of a piece's pipe.
@@ -55,7 +76,7 @@ func (b *bench) bore(p *system.Piece) *working.Node {
 	if p.Pipe == nil {
 		return working.Unknown("inside diameter", quantity.Length, p.Line.Pointer+"/pipe", "")
 	}
-	return b.once("bore "+p.Pipe.ID, func() *working.Node { return boreOf(p.Pipe) })
+	return b.once("bore", p.Pipe.ID, func() *working.Node { return boreOf(p.Pipe) })
 }
 
 // widest is the bore of the widest pipe or hose of a line: there the water is slowest.
@@ -98,36 +119,42 @@ func (b *bench) nominal(p *system.Piece) *working.Node {
 		return working.Unknown("nominal size", quantity.Number, p.Line.Pointer+"/pipe", "")
 	}
 	if p.Pipe.Nominal <= 0 {
-		return b.once("nominal "+p.Pipe.ID, func() *working.Node {
+		return b.once("nominal size", p.Pipe.ID, func() *working.Node {
 			return working.Step("bore of "+p.Pipe.ID+" in inches, for want of a nominal size", quantity.Number, "D/25.4 mm", judgement,
 				func(x []float64) (float64, string) { return x[0] / 0.0254, "" }, working.In("D", b.bore(p)))
 		})
 	}
-	return b.once("nominal "+p.Pipe.ID, func() *working.Node {
+	return b.once("nominal size", p.Pipe.ID, func() *working.Node {
 		return working.Row("nominal size of "+p.Pipe.ID+", inches", quantity.Number, working.Exactly(p.Pipe.Nominal), p.Pipe.Pointer, p.Pipe.Source, "")
 	})
 }
 
 // roughness and film of the wall in this state.
 func (b *bench) roughness(surface string) (ks, film *working.Node) {
-	row, ok := b.t.RoughnessOf(surface, b.side, b.condition)
-	at := func(what string, v working.Value) *working.Node {
-		return b.once(what+" "+surface, func() *working.Node {
+	at := func(what string, value func(row tables.Rough) working.Value) *working.Node {
+		return b.once(what, surface, func() *working.Node {
+			row, ok := b.t.RoughnessOf(surface, b.side, b.condition)
 			if !ok {
 				return working.Unknown(what, quantity.Length, "", "the table of roughness has no row for "+surface+", "+b.side+", "+b.condition)
 			}
-			return working.Row(what+", "+surface+", "+b.side+", "+b.condition, quantity.Length, v, "", row.Source, string(row.Sure))
+			return working.Row(what+", "+surface+", "+b.side+", "+b.condition, quantity.Length, value(row), "", row.Source, string(row.Sure))
 		})
 	}
-	return at("roughness of the wall", working.Within(row.Ks, row.KsLeast, row.KsMost)),
-		at("film on the wall", working.Within(row.Film, row.FilmLeast, row.FilmMost))
+	return at("roughness of the wall", func(row tables.Rough) working.Value { return working.Within(row.Ks, row.KsLeast, row.KsMost) }),
+		at("film on the wall", func(row tables.Rough) working.Value { return working.Within(row.Film, row.FilmLeast, row.FilmMost) })
 }
 
 // elements lays out every piece of a line that takes head, in the order in which the water meets them.
 func (b *bench) elements(l *system.Line) []element {
-	var out []element
+	out := make([]element, 0, len(l.Pieces))
 	for i, p := range l.Pieces {
-		if e, ok := b.element(l, i, p); ok {
+		at := seat{p, i == 0 && l.From.Vessel != nil, i == len(l.Pieces)-1 && l.To.Line == nil}
+		e, ok := b.laid[at]
+		if !ok {
+			e = b.element(at)
+			b.laid[at] = e
+		}
+		if e.loss != nil {
 			out = append(out, e)
 		}
 	}
@@ -135,25 +162,27 @@ func (b *bench) elements(l *system.Line) []element {
 }
 
 // element is what a piece takes from the water. At the first piece of a line
-// that is the entrance too, and at the last the exit, whatever kind they are of.
-func (b *bench) element(l *system.Line, i int, p *system.Piece) (element, bool) {
+// that is the entrance too, and at the last the exit, whatever kind they are of. One
+// that takes nothing has no loss.
+func (b *bench) element(at seat) element {
 	var parts []element
-	if i == 0 && l.From.Vessel != nil && p.Kind != "pump" {
+	p := at.piece
+	if at.first && p.Kind != "pump" {
 		parts = append(parts, b.entrance(p))
 	}
 	if e, ok := b.body(p); ok {
 		parts = append(parts, e)
 	}
-	if i == len(l.Pieces)-1 && p.Kind != "outlet" && l.To.Line == nil {
+	if at.last && p.Kind != "outlet" {
 		parts = append(parts, b.fitting(p, "exit"))
 	}
 	switch len(parts) {
 	case 0:
-		return element{}, false
+		return element{}
 	case 1:
-		return parts[0], true
+		return parts[0]
 	}
-	return joined(p, parts...), true
+	return joined(p, parts...)
 }
 
 // joined is several losses in one piece, an input that they share standing once.
@@ -172,7 +201,7 @@ func (b *bench) notYet(p *system.Piece, why string) element {
 func (b *bench) body(p *system.Piece) (element, bool) {
 	switch p.Kind {
 	case "across", "rise", "fall", "slope", "standpipe":
-		return b.run(p, b.bore(p), "smooth-plastic", linear("length", p.Length)), true
+		return b.run(p, b.bore(p), "smooth-plastic", b.v.linear("length", p.Length)), true
 	case "hose":
 		return b.hose(p), true
 	case "bend", "sweep":
@@ -203,14 +232,33 @@ func (b *bench) body(p *system.Piece) (element, bool) {
 	case "outlet":
 		return b.outlet(p), true
 	case "bell_siphon": // down the standpipe under the bell, which the water turns over
-		return joined(p, b.run(p, b.bore(p), "smooth-plastic", linear("length", p.Length)), b.fitting(p, "bend-90-elbow"), b.fitting(p, "bend-90-elbow")), true
+		return joined(p, b.run(p, b.bore(p), "smooth-plastic", b.v.linear("length", p.Length)), b.fitting(p, "bend-90-elbow"), b.fitting(p, "bend-90-elbow")), true
 	case "device":
 		return b.notYet(p, "the head lost in a device is not worked out yet"), true
 	}
 	return element{}, false
 }
 
+// summed is a height or length under a title: what the walk along the line worked out, by its first term.
+type summed struct {
+	title string
+	first *system.Term
+}
+
 // linear is a node for a height or length that the walk along the line worked out.
+func (v *surveyor) linear(title string, sum system.Linear) *working.Node {
+	if len(sum.Terms) == 0 {
+		return linear(title, sum)
+	}
+	key := summed{title, &sum.Terms[0]}
+	n := v.sums[key]
+	if n == nil {
+		n = linear(title, sum)
+		v.sums[key] = n
+	}
+	return n
+}
+
 func linear(title string, sum system.Linear) *working.Node {
 	in := make([]working.Input, len(sum.Terms))
 	factors := make([]float64, len(sum.Terms))
@@ -270,14 +318,15 @@ func (l *slope) at(q, d, ks, nu float64) float64 {
 func (b *bench) fitting(p *system.Piece, key string) element {
 	_, film := b.roughness("smooth-plastic")
 	row, factor := b.row(key)
+	fast := fast{k: math.NaN()}
 	return element{p, []working.Input{working.In("D", b.bore(p)), working.In("t", film), working.In("nu", b.nu), working.In("Dn", b.nominal(p)), working.In("spread", factor)},
-		func(q float64, x []float64) float64 { return x[4] * fittingLoss(row, q, x[0]-2*x[1], x[3], x[2]) }}
+		func(q float64, x []float64) float64 { return x[4] * fast.loss(row, q, x[0]-2*x[1], x[3], x[2]) }}
 }
 
 // row is a row of the table of fittings, with a factor of one that carries how far the sources differ.
-func (b *bench) row(key string) (tables.Fitting, *working.Node) {
+func (b *bench) row(key string) (*tables.Fitting, *working.Node) {
 	row, ok := b.t.Fitting(key)
-	return row, b.once("factor "+key, func() *working.Node {
+	return &row, b.once("factor", key, func() *working.Node {
 		if !ok {
 			return working.Unknown("loss of "+key, quantity.Number, "", "the table of fittings has no row "+key)
 		}
@@ -286,8 +335,11 @@ func (b *bench) row(key string) (tables.Fitting, *working.Node) {
 	})
 }
 
-// fittingLoss is the head lost in a fitting of the table at flow q in bore d.
-func fittingLoss(row tables.Fitting, q, d, nominalInches, nu float64) float64 {
+// fast is the loss coefficient of a fitting in fast water, as it was last worked: it stays while the flow changes.
+type fast struct{ nominalInches, k float64 }
+
+// loss is the head lost in a fitting of the table at flow q in bore d.
+func (f *fast) loss(row *tables.Fitting, q, d, nominalInches, nu float64) float64 {
 	if q == 0 {
 		return 0
 	}
@@ -297,7 +349,10 @@ func fittingLoss(row tables.Fitting, q, d, nominalInches, nu float64) float64 {
 	case tables.TwoK:
 		k, v = pipeflow.TwoK(row.K1, row.Kinf, d, re)
 	case tables.ThreeK:
-		k, v = pipeflow.ThreeK(row.K1, row.Ki, row.Kd, nominalInches*0.0254, re)
+		if f.nominalInches != nominalInches {
+			*f = fast{nominalInches, sure(pipeflow.ThreeK(row.K1, row.Ki, row.Kd, nominalInches*0.0254, math.Inf(1)))}
+		}
+		k = row.K1/re + f.k
 	}
 	if !v.Defined() {
 		return math.NaN()
@@ -329,7 +384,7 @@ func (b *bench) valve(p *system.Piece) element {
 	if w, given := p.Valve.Kind.Value(); given {
 		kind = w
 	}
-	open := b.once("open "+p.Pointer, func() *working.Node { return b.opening(p) })
+	open := b.once("opening", p.Pointer, func() *working.Node { return b.opening(p) })
 	bore := b.bore(p)
 	if p.Valve.Bore.Given() {
 		bore = working.File("bore of the valve", p.Valve.Bore)
@@ -339,6 +394,7 @@ func (b *bench) valve(p *system.Piece) element {
 		factor = b.partOpen(kind, at.X)
 	}
 	_, film := b.roughness("smooth-plastic")
+	fast := fast{k: math.NaN()}
 	return element{p, []working.Input{working.In("D", b.bore(p)), working.In("t", film), working.In("nu", b.nu), working.In("Dn", b.nominal(p)), working.In("spread", factor), working.In("open", open), working.In("bore", bore)},
 		func(q float64, x []float64) float64 {
 			d := x[0] - 2*x[1]
@@ -353,7 +409,7 @@ func (b *bench) valve(p *system.Piece) element {
 				h := sure(pipeflow.FittingLoss(part.K, q, narrow))
 				return x[4]*h + steps(q, d, narrow)
 			}
-			return x[4]*fittingLoss(row, q, narrow, x[3], x[2]) + steps(q, d, narrow)
+			return x[4]*fast.loss(row, q, narrow, x[3], x[2]) + steps(q, d, narrow)
 		}}
 }
 
@@ -390,7 +446,7 @@ func (b *bench) reducer(p *system.Piece) element {
 	_, film := b.roughness("smooth-plastic")
 	next := working.Unknown("inside diameter of the pipe that follows", quantity.Length, p.Value, "")
 	if p.ReducesTo != nil {
-		next = b.once("bore "+p.ReducesTo.ID, func() *working.Node { return boreOf(p.ReducesTo) })
+		next = b.once("bore", p.ReducesTo.ID, func() *working.Node { return boreOf(p.ReducesTo) })
 	}
 	return element{p, []working.Input{working.In("D1", b.bore(p)), working.In("D2", next), working.In("t", film)},
 		func(q float64, x []float64) float64 { return step(q, x[0]-2*x[2], x[1]-2*x[2]) }}

@@ -83,7 +83,7 @@ func (b *bench) outlet(p *system.Piece) element {
 	}
 	row, factor := b.row("exit")
 	_, film := b.roughness("smooth-plastic")
-	edge := b.once("edge of a nozzle", func() *working.Node {
+	edge := b.once("edge", "nozzle", func() *working.Node {
 		return working.Row("step into a nozzle against a sharp one", quantity.Number, working.Within(1, 0.1, 1), "",
 			"sharp: Rennels and Hudson 2012, ch. 10; a smooth taper a tenth of it, as conical contractions in Crane TP-410", "project judgement")
 	})
@@ -97,7 +97,12 @@ func (b *bench) outlet(p *system.Piece) element {
 }
 
 // mouth is the height of the last end of a line.
-func mouth(l *system.Line) *working.Node {
+func (v *surveyor) mouth(l *system.Line) *working.Node { return mouthBy(v.linear, l) }
+
+// under is the level under a line that ends in the air: its mouth, as a node of its own, so that a working shows both.
+func under(l *system.Line) *working.Node { return mouthBy(linear, l) }
+
+func mouthBy(linear func(title string, sum system.Linear) *working.Node, l *system.Line) *working.Node {
 	if l.To.Line != nil {
 		return working.Unknown("pressure at the tee", quantity.Length, "", "the line joins "+l.To.Line.ID+" at a tee, and lines that join are not worked out yet")
 	}

@@ -166,7 +166,7 @@ func (t *told) vessel(node int, vessel *system.Vessel) {
 		g.work(t.address(vessel.ID, name), vessel.Form.Pointer, func(x []float64) (float64, string) { return x[0], "" }, in...)
 	}
 	highest := working.In("z", t.level(node, atMost))
-	edge := working.In("rim", rim(vessel))
+	edge := working.In("rim", t.g.rim(vessel))
 	under := func(name, at string) {
 		g.work(t.address(vessel.ID, name), at, func(x []float64) (float64, string) { return x[0] - x[1], "" }, edge, highest)
 	}

@@ -40,7 +40,7 @@ func (v *surveyor) pressed(p *system.Piece, vessel *system.Vessel, slides bool) 
 		return working.Address{Subject: p.ID(), Name: name, Case: working.Always}
 	}
 	h := v.work(always("joint_head"), p.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
-		working.In("rim", rim(vessel)), working.In("z", linear("height of the joint", p.From)))
+		working.In("rim", v.rim(vessel)), working.In("z", v.linear("height of the joint", p.From)))
 	if !slides {
 		return
 	}

@@ -116,11 +116,11 @@ func (y *layout) vessel(vessel *system.Vessel) {
 		return func(h float64) float64 { return holds(h, in) }
 	}
 	floor := y.number(working.File("floor above the datum", vessel.StandsAt), "z0")
-	edge := y.number(rim(vessel), "rim")
+	edge := y.number(y.rim(vessel), "rim")
 	p := spot{name: vessel.ID, vessel: vessel, body: true, floor: floor, volume: volume, rim: edge,
 		start: func(x []float64) float64 { return floor(x) + 0.7*(edge(x)-floor(x)) }}
 	if vessel.Running.Given() {
-		p.start = y.number(linear("running level", vessel.Above(vessel.Running)), "z")
+		p.start = y.number(y.linear("running level", vessel.Above(vessel.Running)), "z")
 	}
 	body := y.add(vessel, p)
 	if vessel.Weir == nil || vessel.Weir.Kind == "side_pipe" {
@@ -131,11 +131,11 @@ func (y *layout) vessel(vessel *system.Vessel) {
 		y.s.take(working.In("h", working.Unknown("head over the weir", quantity.Length, "", "the head over a weir of this kind is not worked out yet: "+vessel.Weir.Kind)))
 		return
 	}
-	crest := y.number(linear("lowest point of the weir", vessel.Above(crestHeight(vessel.Weir))), "crest")
+	crest := y.number(y.linear("lowest point of the weir", vessel.Above(crestHeight(vessel.Weir))), "crest")
 	y.nodes[body].start = func(x []float64) float64 { return crest(x) + 0.01 }
 	low := floor
 	if vessel.Launder != nil && vessel.Launder.FloorAt.Given() {
-		low = y.number(linear("floor of the launder", vessel.Above(vessel.Launder.FloorAt)), "zl")
+		low = y.number(y.linear("floor of the launder", vessel.Above(vessel.Launder.FloorAt)), "zl")
 	}
 	after := y.add(behind{vessel}, spot{name: vessel.ID + " behind its weir", vessel: vessel, floor: low, rim: edge,
 		volume: func([]float64) func(h float64) float64 { return func(h float64) float64 { return launderArea * h } },
@@ -241,7 +241,7 @@ func (y *layout) tee(line *system.Line, p *system.Piece) int {
 	if k, ok := y.at[key]; ok {
 		return k
 	}
-	height := y.number(linear("height of the tee", p.From), "zt")
+	height := y.number(y.linear("height of the tee", p.From), "zt")
 	return y.add(key, spot{name: line.ID + "." + teeID(p), tee: key, floor: height, start: height, rim: height})
 }
 
@@ -297,7 +297,7 @@ func (y *layout) fork() {
 
 // build makes the network from the numbers. A strand that a table stands for takes it in place of its law.
 func (y *layout) build(x []float64) *network.Network {
-	n := &network.Network{}
+	n := &network.Network{GoOn: y.l.GoOn}
 	for _, p := range y.nodes {
 		node := network.Node{Name: p.name, Rim: p.rim(x), Fixed: p.fixed}
 		if p.volume != nil {

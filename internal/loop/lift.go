@@ -121,12 +121,12 @@ func (r *run) lift(p pumped, all []pumped) {
 
 	s := newShape()
 	head := curve(s, pump)
-	k := s.take(working.In("Q", r.flow(p.line)), level, working.In("zm", mouth(p.line)))
+	k := s.take(working.In("Q", r.flow(p.line)), level, working.In("zm", r.mouth(p.line)))
 	if z := r.drowning(p.line); z != nil {
 		k = append(k, s.take(working.In("z2", z))...)
 	}
 	if crest, at := highest(p.line); crest != nil {
-		k = append(k, s.take(working.In("zc", linear("crest of the line", at)))...)
+		k = append(k, s.take(working.In("zc", r.linear("crest of the line", at)))...)
 	}
 	r.work(r.address(id, "lift_share"), p.at(), func(x []float64) (float64, string) {
 		c, err := head(x)
@@ -153,9 +153,8 @@ func (r *run) wide(p pumped) *working.Node {
 	if r.divides(p.line) {
 		return r.flow(p.line)
 	}
-	return r.pump.once("wide "+p.line.ID, func() *working.Node {
-		b := newBench(r.t, r.nu[r.temperature], r.pump.walls)
-		b.wide = true
+	return r.pump.once("flow, valves open", p.line.ID, func() *working.Node {
+		b := newBench(r.surveyor, r.nu[r.temperature], r.pump.walls).opened()
 		f, in := b.duty(p.line, r.level(p.line.From.Vessel), r.drowning(p.line), true)
 		return working.Step("flow with the valves of the line open", quantity.Flow, "H(Q) = z2 - z1 + losses(Q), valves open", duty, f, in...)
 	})

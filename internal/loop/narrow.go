@@ -35,7 +35,7 @@ func top(l *system.Line) (*system.Vessel, bool) {
 
 // narrows enters what may hold solids up in each unpumped line: bores that shrink, guards too coarse, check valves.
 func (v *surveyor) narrows() {
-	b := newBench(v.t, nil, walls{"gravity", "clean"})
+	b := newBench(v, nil, walls{"gravity", "clean"})
 	for _, line := range v.Lines {
 		if !unpumped(line) || len(line.Pieces) == 0 {
 			continue
@@ -178,10 +178,10 @@ func (r *run) slotSpeed(p *system.Piece) {
 }
 
 // profile is the heights of a line, of the start of its first piece and of the end of every piece.
-func profile(line *system.Line) []working.Input {
-	in := []working.Input{working.In("z", linear("start of the line", line.Pieces[0].From))}
+func (v *surveyor) profile(line *system.Line) []working.Input {
+	in := []working.Input{working.In("z", v.linear("start of the line", line.Pieces[0].From))}
 	for _, p := range line.Pieces {
-		in = append(in, working.In("z", linear("end of the piece", p.To)))
+		in = append(in, working.In("z", v.linear("end of the piece", p.To)))
 	}
 	return in
 }
@@ -212,12 +212,12 @@ func trapped(z []float64, vents []bool) (rise float64, at int) {
 
 // highPoints enters how high air can stand in each unpumped line, and how far its vents reach over the water.
 func (v *surveyor) highPoints(runs_ []*run) {
-	b := newBench(v.t, nil, walls{"gravity", "clean"})
+	b := newBench(v, nil, walls{"gravity", "clean"})
 	for _, line := range v.Lines {
 		if !unpumped(line) || len(line.Pieces) == 0 {
 			continue
 		}
-		in := profile(line)
+		in := v.profile(line)
 		n := len(in)
 		vents := make([]bool, n)
 		for i, p := range line.Pieces {
@@ -259,7 +259,7 @@ func (v *surveyor) vent(p *system.Piece, runs_ []*run) {
 	if p.Line.From.Vessel != nil {
 		height = p.Line.From.Vessel.Above(p.Tee.TopAt)
 	}
-	top := linear("top of the vent", height)
+	top := v.linear("top of the vent", height)
 	if _, given := p.Tee.Third.Value(); !given { // it may be one
 		top = working.Unknown("top of the vent", quantity.Length, p.Tee.Third.Pointer(), "")
 	}
@@ -272,7 +272,7 @@ func (v *surveyor) vent(p *system.Piece, runs_ []*run) {
 		case p.In != nil && p.In == vessel && runs(p.Line):
 			over(r.address(p.ID(), "vent_margin"), r.level(vessel))
 		case r.temperature == "usual":
-			over(r.address(p.ID(), "vent_margin"), rim(vessel))
+			over(r.address(p.ID(), "vent_margin"), v.rim(vessel))
 		}
 	}
 }

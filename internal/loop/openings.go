@@ -144,7 +144,7 @@ func (v *surveyor) reaches() {
 				}
 			}
 			spans = append(spans, s)
-			in = append(in, working.In("l", linear("length of the piece", p.Length)))
+			in = append(in, working.In("l", v.linear("length of the piece", p.Length)))
 		}
 		worked := func(which int) working.Func {
 			return func(x []float64) (float64, string) {

@@ -121,7 +121,7 @@ func TestSideOutletAtMaurersCriticalDepth(t *testing.T) {
 // levelOver is the level that a gravity line asks for, by flow, clean at 20 degC and with 200 mm of water below.
 func levelOver(t *testing.T, l *system.Line) func(q float64) float64 {
 	t.Helper()
-	b := newBench(tables.Embedded(), working.Fixed("nu", quantity.Viscosity, 1.0034e-6, ""), walls{"gravity", "clean"})
+	b := newBench(newSurveyor(nil, tables.Embedded(), nil), working.Fixed("nu", quantity.Viscosity, 1.0034e-6, ""), walls{"gravity", "clean"})
 	g := b.gravity(l, working.Fixed("below", quantity.Length, 0.2, ""))
 	x := make([]float64, len(g.shape.inputs))
 	for i, in := range g.shape.inputs {

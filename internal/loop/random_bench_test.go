@@ -20,7 +20,7 @@ func thirty(b *testing.B) *run {
 		if len(problems) > 0 {
 			b.Fatal(problems)
 		}
-		v := &surveyor{System: s, t: tablesForTest, l: working.NewLedger(), nu: map[string]*working.Node{}}
+		v := newSurveyor(s, tablesForTest, working.NewLedger())
 		v.water()
 		r := newRun(v, working.RunClean, "usual")
 		if r.settle(nil).levels() != nil {

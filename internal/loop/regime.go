@@ -56,7 +56,7 @@ func (r *run) standing(line *system.Line) standing {
 	for i, c := range controls {
 		at[i] = s.take(working.In("zi", c.height), working.In("D", b.bore(c.piece)), working.In("t", film))
 	}
-	ends := s.take(working.In("z2", r.below(line)), working.In("zm", mouth(line)))
+	ends := s.take(working.In("z2", r.below(line)), working.In("zm", r.mouth(line)))
 	return standing{s.inputs, func(i int, x []float64) float64 {
 		n := passed(elements, line.Pieces[i])
 		gone := loss(x[q], x, n)
@@ -91,7 +91,7 @@ func (r *run) regimesOf(line *system.Line) (map[*system.Piece]string, []working.
 	inputs := append([]working.Input{}, s.inputs...)
 	for _, p := range line.Pieces {
 		if stretch(p) {
-			inputs = append(inputs, working.In("z", linear("start of the piece", p.From)), working.In("z", linear("end of the piece", p.To)), working.In("D", r.boreOf(p)))
+			inputs = append(inputs, working.In("z", r.linear("start of the piece", p.From)), working.In("z", r.linear("end of the piece", p.To)), working.In("D", r.boreOf(p)))
 		}
 	}
 	for _, in := range inputs {
@@ -146,7 +146,7 @@ func (r *run) boreOf(p *system.Piece) *working.Node { return clearBore(r.gravity
 
 func clearBore(b *bench, p *system.Piece) *working.Node {
 	if p.Hose != nil {
-		return b.once("hose "+p.Pointer, func() *working.Node { return working.File("inside diameter of the hose", p.Hose.Inside) })
+		return b.once("hose", p.Pointer, func() *working.Node { return working.File("inside diameter of the hose", p.Hose.Inside) })
 	}
 	return b.bore(p)
 }
@@ -287,7 +287,7 @@ func (r *run) partFull(line *system.Line, i int, a working.Address, in []working
 	}
 	s := r.standing(line)
 	n := len(in)
-	in = append(in, working.In("z", linear("centreline of the pipe", p.To)))
+	in = append(in, working.In("z", r.linear("centreline of the pipe", p.To)))
 	return r.work(a, p.Pointer, func(x []float64) (float64, string) {
 		d := x[1] - 2*x[2]
 		energy := s.over(i, x[n+1:]) - (x[n] - d/2)
@@ -313,7 +313,7 @@ func (r *run) shear(p *system.Piece, in []working.Input) {
 // density is that of the water at the temperature of the run.
 func (r *run) density() *working.Node {
 	t := map[string]system.Number{"low": r.Water.Temperature.Low, "usual": r.Water.Temperature.Usual, "high": r.Water.Temperature.High}[r.temperature]
-	return r.gravity.once("density", func() *working.Node {
+	return r.gravity.once("density", "water", func() *working.Node {
 		return working.Step("density of the water", quantity.Concentration, "rho(T)", "Kell 1975", property(water.Density),
 			working.In("T", working.File("temperature of the water, "+r.temperature, t)))
 	})

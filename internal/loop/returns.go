@@ -30,7 +30,7 @@ func (v *surveyor) returns(runs_ []*run) {
 		at := line.Pieces[len(line.Pieces)-1].Pointer
 		for _, r := range runs_ {
 			r.work(r.address(line.ID, "first_air_under"), at, func(x []float64) (float64, string) { return x[0] - x[1], "" },
-				working.In("z", r.level(line.To.Vessel)), working.In("za", firstAir(line, true)))
+				working.In("z", r.level(line.To.Vessel)), working.In("za", v.firstAir(line, true)))
 		}
 	}
 }
@@ -64,12 +64,12 @@ func (v *surveyor) overflows(g *stage, runs_ []*run) {
 			continue
 		}
 		v.l.Put("overflows_of_running", line.ID)
-		below := mouth(line)
+		below := under(line)
 		if line.To.Vessel != nil {
 			below = r.level(line.To.Vessel)
 		}
 		way := r.gravity.gravity(line, below)
-		k := way.shape.take(working.In("rim", rim(vessel)))[0]
+		k := way.shape.take(working.In("rim", v.rim(vessel)))[0]
 		var comes []int
 		for _, other := range v.Lines {
 			if daily(other) && other.To.Vessel == vessel {

@@ -32,8 +32,8 @@ func newRun(v *surveyor, runCase, temperature string) *run {
 	}
 	return &run{
 		surveyor: v, runCase: runCase, temperature: temperature,
-		pump:    newBench(v.t, v.nu[temperature], walls{"pump-side", pump}),
-		gravity: newBench(v.t, v.nu[temperature], walls{"gravity", gravity}),
+		pump:    newBench(v, v.nu[temperature], walls{"pump-side", pump}),
+		gravity: newBench(v, v.nu[temperature], walls{"gravity", gravity}),
 		flows:   map[*system.Line]*working.Node{}, asked: map[*system.Line]*working.Node{},
 		levels: map[*system.Vessel]*working.Node{}, busy: map[any]bool{},
 	}
@@ -69,7 +69,7 @@ func (r *run) all() {
 		z := r.level(vessel)
 		r.work(r.address(vessel.ID, "freeboard"), vessel.Pointer, func(x []float64) (float64, string) {
 			return x[0] - x[1], ""
-		}, working.In("rim", rim(vessel)), working.In("z", z))
+		}, working.In("rim", r.rim(vessel)), working.In("z", z))
 	}
 	r.volumes()
 }
@@ -145,8 +145,8 @@ func (r *run) drowning(line *system.Line) *working.Node {
 	if r.runCase == freeEnd || line.To.Vessel == nil || len(line.Pieces) == 0 {
 		return nil
 	}
-	at, known := mouth(line).Value()
-	if edge, given := rim(line.To.Vessel).Value(); known && given && at.X >= edge.X {
+	at, known := r.mouth(line).Value()
+	if edge, given := r.rim(line.To.Vessel).Value(); known && given && at.X >= edge.X {
 		return nil
 	}
 	if z := r.balance.level(line.To.Vessel); known {
@@ -158,7 +158,7 @@ func (r *run) drowning(line *system.Line) *working.Node {
 	}
 	if r.aside == nil {
 		alone := *r.surveyor
-		alone.l = working.NewLedger()
+		alone.l = r.l.Aside()
 		r.aside = newRun(&alone, freeEnd, r.temperature)
 		r.aside.pump, r.aside.gravity = r.pump, r.gravity
 	}
@@ -329,7 +329,7 @@ func (r *run) above(line *system.Line) *working.Node {
 // below is the level in the vessel that a line runs into.
 func (r *run) below(line *system.Line) *working.Node {
 	if line.To.Vessel == nil {
-		return mouth(line)
+		return under(line)
 	}
 	return r.level(line.To.Vessel)
 }
@@ -385,7 +385,7 @@ func (r *run) findLevel(vessel *system.Vessel) *working.Node {
 	if len(out) == 1 && !vessel.Running.Given() {
 		return r.take(a, vessel.Pointer, r.above(out[0]))
 	}
-	stated := linear("running level", vessel.Above(vessel.Running))
+	stated := r.linear("running level", vessel.Above(vessel.Running))
 	if len(out) == 0 && r.balance != nil {
 		z := r.balance.level(vessel)
 		if _, known := z.Value(); known {

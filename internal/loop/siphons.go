@@ -31,10 +31,10 @@ func (v *surveyor) siphons(runs_ []*run) {
 		v.l.Note(primed)
 		for _, r := range runs_ {
 			r.work(r.address(line.ID, "crest_over_level"), crest.Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
-				working.In("zc", linear("crest", at)), working.In("z", r.level(line.From.Vessel)))
+				working.In("zc", v.linear("crest", at)), working.In("z", r.level(line.From.Vessel)))
 			if line.To.Vessel != nil {
 				r.work(r.address(line.ID, "siphon_end_under"), line.Pieces[len(line.Pieces)-1].Pointer, func(x []float64) (float64, string) { return x[0] - x[1], "" },
-					working.In("z", r.balancedLevel(line.To.Vessel)), working.In("zm", mouth(line)))
+					working.In("z", r.balancedLevel(line.To.Vessel)), working.In("zm", v.mouth(line)))
 			}
 		}
 	}
@@ -71,7 +71,7 @@ func (v *surveyor) beds(g *stage, runs_ []*run) {
 	for _, line := range v.bells() {
 		bed, bell := line.From.Vessel, line.Pieces[0].BellSiphon
 		v.l.Put("siphon_beds", bed.ID)
-		foot := linear("foot of the bell", bed.Above(bell.FootAt))
+		foot := v.linear("foot of the bell", bed.Above(bell.FootAt))
 		for _, r := range runs_ {
 			if r.temperature != "usual" {
 				continue
@@ -110,7 +110,7 @@ func (v *surveyor) beds(g *stage, runs_ []*run) {
 		v.l.Put("bed_receivers", vessel.ID)
 		holds, sizes := v.holding(vessel)
 		k, n := len(sizes), len(sizes)+3
-		in := append(sizes, working.In("rim", rim(vessel)), working.In("z", r.level(vessel)), working.In("z0", working.File("floor above the datum", vessel.StandsAt)))
+		in := append(sizes, working.In("rim", v.rim(vessel)), working.In("z", r.level(vessel)), working.In("z0", working.File("floor above the datum", vessel.StandsAt)))
 		v.work(working.Address{Subject: vessel.ID, Name: "beds_share", Case: AllBedsDrain}, vessel.Form.Pointer, func(x []float64) (float64, string) {
 			sum := 0.0
 			for _, one := range x[n:] {

@@ -11,8 +11,8 @@ import (
 // spill is the height at which water would leave a vessel, or a vent on a line
 // out of it that stands outside: the lowest of rim, overflows and vents.
 func (v *surveyor) spill(vessel *system.Vessel) *working.Node {
-	in := []working.Input{working.In("rim", rim(vessel))}
-	b := newBench(v.t, nil, walls{"gravity", "clean"})
+	in := []working.Input{working.In("rim", v.rim(vessel))}
+	b := newBench(v, nil, walls{"gravity", "clean"})
 	for _, line := range v.Lines {
 		if line.From.Vessel != vessel {
 			continue
@@ -22,7 +22,7 @@ func (v *surveyor) spill(vessel *system.Vessel) *working.Node {
 		}
 		for _, p := range line.Pieces {
 			if runs(line) && !line.Pumped && p.Tee != nil && p.Tee.Third.Is("vent") && p.In != vessel {
-				in = append(in, working.In("vent", linear("top of the vent", vessel.Above(p.Tee.TopAt))))
+				in = append(in, working.In("vent", v.linear("top of the vent", vessel.Above(p.Tee.TopAt))))
 			}
 		}
 	}
@@ -42,7 +42,7 @@ func (v *surveyor) full(line *system.Line) *working.Node {
 	vessel := line.From.Vessel
 	in := []working.Input{working.In("spill", v.spill(vessel))}
 	if line.From.Part == "launder" && vessel.Weir != nil {
-		in = append(in, working.In("crest", linear("crest of the weir", vessel.Above(vessel.Weir.CrestAt))))
+		in = append(in, working.In("crest", v.linear("crest of the weir", vessel.Above(vessel.Weir.CrestAt))))
 	}
 	return working.Step("level that the water above may reach", quantity.Length, "spill - 50 mm, in a launder at most the crest of its weir", judgement,
 		func(x []float64) (float64, string) {
@@ -55,9 +55,9 @@ func (v *surveyor) full(line *system.Line) *working.Node {
 }
 
 // rim is the height of a vessel's rim above the datum, or of the lowest place in it if the file gives one.
-func rim(vessel *system.Vessel) *working.Node {
+func (v *surveyor) rim(vessel *system.Vessel) *working.Node {
 	if vessel.SpillAt.Given() {
-		return linear("lowest place of the rim", vessel.Above(vessel.SpillAt))
+		return v.linear("lowest place of the rim", vessel.Above(vessel.SpillAt))
 	}
-	return linear("rim", vessel.Rim())
+	return v.linear("rim", vessel.Rim())
 }

@@ -18,7 +18,7 @@ func (r *run) stage() *stage {
 		drawn: map[*system.Vessel]int{}, gaps: map[any][]working.Input{}}
 	for i := range g.nodes {
 		if p := g.nodes[i]; p.body {
-			g.rim(i, p)
+			g.overRim(i, p)
 		}
 	}
 	for _, line := range g.Lines {
@@ -45,9 +45,9 @@ func (g *stage) spare(name string, from, to int, line *system.Line, reads []int,
 	return len(g.lines) - 1
 }
 
-// rim adds what runs over the rim of a vessel, all round as over a thick edge, and
+// overRim adds what runs over the rim of a vessel, all round as over a thick edge, and
 // the level to which it may fill when the pump stops.
-func (g *stage) rim(node int, p spot) {
+func (g *stage) overRim(node int, p spot) {
 	f := p.vessel.Form
 	around := working.Fixed("length of the rim, for want of one", quantity.Length, 1, judgement)
 	switch {
@@ -69,7 +69,7 @@ func (g *stage) rim(node int, p spot) {
 	g.rims[p.vessel] = k
 	limit := working.Step("level to which it may fill", quantity.Length, "min(rim - 50 mm, spill)", judgement, func(x []float64) (float64, string) {
 		return math.Min(x[0]-underSpill, x[1]), ""
-	}, working.In("rim", rim(p.vessel)), working.In("spill", g.spill(p.vessel)))
+	}, working.In("rim", g.rim(p.vessel)), working.In("spill", g.spill(p.vessel)))
 	g.room[p.vessel] = g.s.take(working.In("zl", limit))[0]
 }
 
@@ -79,8 +79,8 @@ func (g *stage) open(line *system.Line) {
 	if !ok || len(line.Pieces) == 0 {
 		return
 	}
-	b := *g.gravity
-	b.wide, b.primed, b.shared = true, line.Duty == "draw-down", map[string]*working.Node{}
+	b := g.gravity.opened()
+	b.primed = line.Duty == "draw-down"
 	to := network.Outside
 	if k, ok := g.at[line.To.Vessel]; ok && line.To.Vessel != nil {
 		to = k
@@ -119,7 +119,7 @@ func (g *stage) backwards() {
 		reads := g.s.tracing(func() {
 			loss = g.s.loss(g.pump.elements(k.line))
 			if k.line.To.Vessel != nil {
-				air, end = g.number(firstAir(k.line, true), "za"), g.number(mouth(k.line), "zm")
+				air, end = g.number(g.firstAir(k.line, true), "za"), g.number(g.mouth(k.line), "zm")
 			}
 		})
 		law := func(stops func(x []float64) float64) func(x []float64) network.Law {
@@ -143,11 +143,11 @@ func nowhere([]float64) float64 { return math.Inf(-1) }
 
 // firstAir is the height under which the water at the end of a pumped line must
 // fall before air comes in: the mouth or, if breaks count, the highest siphon break or vent.
-func firstAir(line *system.Line, breaks bool) *working.Node {
-	in := []working.Input{working.In("zm", mouth(line))}
+func (v *surveyor) firstAir(line *system.Line, breaks bool) *working.Node {
+	in := []working.Input{working.In("zm", v.mouth(line))}
 	for _, p := range line.Pieces {
 		if breaks && lets(p) {
-			in = append(in, working.In("z", linear("siphon break", p.To)))
+			in = append(in, working.In("z", v.linear("siphon break", p.To)))
 		}
 	}
 	return working.Step("height at which air comes in", quantity.Length, "the higher of mouth and siphon breaks", geometry, func(x []float64) (float64, string) {
@@ -166,9 +166,9 @@ func (g *stage) air(line *system.Line) {
 		if _, known := g.drawn[vessel]; known {
 			continue
 		}
-		level := linear("intake of the pump", line.Pieces[0].From)
+		level := g.linear("intake of the pump", line.Pieces[0].From)
 		if pump.DryBelow.Given() {
-			level = linear("level at which the pump draws air", vessel.Above(pump.DryBelow))
+			level = g.linear("level at which the pump draws air", vessel.Above(pump.DryBelow))
 		}
 		g.drawn[vessel] = g.s.take(working.In("zd", level))[0]
 	}
@@ -182,7 +182,7 @@ func (g *stage) comeOpen(line *system.Line) {
 	if p == nil {
 		for i, q := range line.Pieces[:max(0, len(line.Pieces)-1)] {
 			if _, known := q.To.Value(); !known && q.In == nil && loosens(q, line.Pieces[i+1]) {
-				g.gaps[joint{at: q}] = []working.Input{working.In("z", linear("height of the joint", q.To))}
+				g.gaps[joint{at: q}] = []working.Input{working.In("z", g.linear("height of the joint", q.To))}
 			}
 		}
 	}
@@ -221,10 +221,10 @@ func (g *stage) comeOpen(line *system.Line) {
 			return func() func(x []float64) network.Law { return g.runsBack(line, rest, edge) }
 		}
 		if line.Pumped { // full of water: it draws until air gets in at its end
-			j.below = spare(line.ID+" open at a joint, from behind", to, rest, below(firstAir(rest, true)))
-			j.belowCapped = spare(line.ID+" open at a joint, from behind, breaks blocked", to, rest, below(firstAir(rest, false)))
+			j.below = spare(line.ID+" open at a joint, from behind", to, rest, below(g.firstAir(rest, true)))
+			j.belowCapped = spare(line.ID+" open at a joint, from behind, breaks blocked", to, rest, below(g.firstAir(rest, false)))
 		} else {
-			j.below = spare(line.ID+" open at a joint, from below", to, rest, below(brimBehind(rest)))
+			j.below = spare(line.ID+" open at a joint, from below", to, rest, below(g.brimBehind(rest)))
 			j.belowCapped = j.below
 		}
 	}
@@ -235,7 +235,7 @@ func (g *stage) comeOpen(line *system.Line) {
 // the water at its end stands over an edge, and over the joint.
 func (g *stage) runsBack(line, rest *system.Line, edge *working.Node) func(x []float64) network.Law {
 	loss := g.s.loss(g.bench(line).elements(rest))
-	stops, joint := g.number(edge, "zb"), g.number(linear("the open joint", rest.Pieces[0].From), "zj")
+	stops, joint := g.number(edge, "zb"), g.number(g.linear("the open joint", rest.Pieces[0].From), "zj")
 	return func(x []float64) network.Law {
 		z := math.Max(stops(x), joint(x))
 		return network.NewLine(func(q float64) (drowned, free float64) {
@@ -246,10 +246,10 @@ func (g *stage) runsBack(line, rest *system.Line, edge *working.Node) func(x []f
 }
 
 // brimBehind is the height that the water at the end of a line must stand over to run back to an open joint: its highest place, taken at the middle of the pipe.
-func brimBehind(l *system.Line) *working.Node {
-	in := []working.Input{working.In("z", linear("the open joint", l.Pieces[0].From))}
+func (v *surveyor) brimBehind(l *system.Line) *working.Node {
+	in := []working.Input{working.In("z", v.linear("the open joint", l.Pieces[0].From))}
 	for _, p := range l.Pieces {
-		in = append(in, working.In("z", linear("end of the piece", p.To)))
+		in = append(in, working.In("z", v.linear("end of the piece", p.To)))
 	}
 	return working.Step("highest place between the joint and the end", quantity.Length, "the highest of its pieces", geometry, func(x []float64) (float64, string) {
 		z := x[0]

@@ -247,7 +247,7 @@ func TestWhereATankSpills(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			s := read(t, c.f)
-			z, ok := (&surveyor{System: s, t: tablesForTest}).spill(s.Vessel("tank")).Value()
+			z, ok := newSurveyor(s, tablesForTest, nil).spill(s.Vessel("tank")).Value()
 			if !ok {
 				t.Fatal("it is not known")
 			}

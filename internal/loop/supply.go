@@ -48,9 +48,9 @@ func (g *stage) topUp() {
 		most = g.t.Assume("top_up_flow", "greatest flow of the top-up", quantity.Flow, "/top_up/flow")
 	}
 	flow := g.number(most, "Q")
-	keeps := linear("level that the top-up keeps", vessel.Above(vessel.Running))
+	keeps := g.linear("level that the top-up keeps", vessel.Above(vessel.Running))
 	if at := g.Number("/top_up/keeps_at", quantity.Length); at.Given() {
-		keeps = linear("level that the top-up keeps", vessel.Above(at))
+		keeps = g.linear("level that the top-up keeps", vessel.Above(at))
 	}
 	shuts := g.number(keeps, "z")
 	if !source.Is("mains") {

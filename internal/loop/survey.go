@@ -23,7 +23,7 @@ func survey(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
 
 // running enters what holds while the pump runs, in every state.
 func running(s *system.System, t *tables.Tables, l *working.Ledger) (*surveyor, []*run) {
-	v := &surveyor{System: s, t: t, l: l, nu: map[string]*working.Node{}}
+	v := newSurveyor(s, t, l)
 	v.water()
 	v.profiles()
 	var runs []*run
@@ -51,12 +51,17 @@ func running(s *system.System, t *tables.Tables, l *working.Ledger) (*surveyor, 
 	return v, runs
 }
 
+func newSurveyor(s *system.System, t *tables.Tables, l *working.Ledger) *surveyor {
+	return &surveyor{System: s, t: t, l: l, nu: map[string]*working.Node{}, sums: map[summed]*working.Node{}}
+}
+
 type surveyor struct {
 	*system.System
 	t    *tables.Tables
 	l    *working.Ledger
 	nu   map[string]*working.Node // by low, usual, high
 	told []*told
+	sums map[summed]*working.Node // of heights and lengths, each made once
 }
 
 // work enters a quantity of the catalogue.
@@ -112,7 +117,7 @@ func (v *surveyor) profiles() {
 		}
 		for _, p := range line.Pieces {
 			v.l.Relate("line_of", p.ID(), line.ID)
-			v.take(working.Address{Subject: p.ID(), Name: "height", Case: working.Always}, p.Pointer, linear("height", p.To))
+			v.take(working.Address{Subject: p.ID(), Name: "height", Case: working.Always}, p.Pointer, v.linear("height", p.To))
 		}
 	}
 }

@@ -32,7 +32,7 @@ func (b *bench) way(s *shape, l *system.Line) way {
 	}
 	var edges []edge
 	_, film := b.roughness("smooth-plastic")
-	doubt := b.once("doubt about inlets", func() *working.Node {
+	doubt := b.once("doubt", "inlets", func() *working.Node {
 		return working.Row("doubt about a level set by an edge", quantity.Number, working.Within(0, -1, 1), "",
 			"15 % of the head at a pipe's inlet, 20 % at a rim, and never less than 3 mm; project judgement", judgement)
 	})
@@ -44,6 +44,7 @@ func (b *bench) way(s *shape, l *system.Line) way {
 			working.In("doubt", doubt)), s.take(c.screen.inputs...)...)})
 	}
 	leaves := b.leaving(s, l)
+	var scratch []float64
 	return func(q float64, x []float64) (drowned, free float64) {
 		lost := along(q, x)
 		drowned = lost[len(elements)]
@@ -52,7 +53,8 @@ func (b *bench) way(s *shape, l *system.Line) way {
 			head, half := c.over(q, x[c.at[1]]-2*x[c.at[2]])
 			h := x[c.at[0]] + head + x[c.at[3]]*half + lost[c.before]
 			if c.screen.loss != nil {
-				h += c.screen.loss(q, pick(x, c.at[4:], nil))
+				scratch = pick(x, c.at[4:], scratch)
+				h += c.screen.loss(q, scratch)
 			}
 			free = math.Max(free, h)
 		}
@@ -67,7 +69,7 @@ func (b *bench) leaving(s *shape, l *system.Line) func(q float64, x []float64) f
 		return func(float64, []float64) float64 { return math.Inf(-1) }
 	}
 	_, film := b.roughness("smooth-plastic")
-	at := s.take(working.In("zm", mouth(l)))
+	at := s.take(working.In("zm", b.v.mouth(l)))
 	if len(l.Pieces) == 0 {
 		return func(_ float64, x []float64) float64 { return x[at[0]] }
 	}
@@ -99,11 +101,11 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 	rest := end
 	switch {
 	case l.To.Line == nil:
-		zm := s.take(working.In("zm", mouth(l)))[0]
+		zm := s.take(working.In("zm", b.v.mouth(l)))[0]
 		end = func(x []float64) float64 { return x[zm] }
 		rest = end
 	case len(l.Pieces) > 0: // no further than its tee
-		zt := s.take(working.In("zt", linear("height of the tee", l.Pieces[len(l.Pieces)-1].To)))[0]
+		zt := s.take(working.In("zt", b.v.linear("height of the tee", l.Pieces[len(l.Pieces)-1].To)))[0]
 		rest = func(x []float64) float64 { return x[zt] }
 	}
 	crest, at := highest(l)
@@ -112,7 +114,7 @@ func (b *bench) lift(s *shape, l *system.Line, primed bool) lifted {
 	if crest != nil {
 		free = !primed || aired(l, crest)
 		if _, known := at.Value(); known || free {
-			zc, before = s.take(working.In("zc", linear("crest of the line", at)))[0], passed(elements, crest)
+			zc, before = s.take(working.In("zc", b.v.linear("crest of the line", at)))[0], passed(elements, crest)
 		}
 	}
 	w := lifted{heads: func(x []float64) (heads, error) {

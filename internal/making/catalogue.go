@@ -58,4 +58,4 @@ var (
 	}
 )
 
-func define(name string) working.Definition { return working.Define(Quantities, name) }
+var define = working.Definer(Quantities)

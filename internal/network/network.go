@@ -28,7 +28,7 @@ type Node struct {
 // pressure is defined when nothing flows: 1 mm2, one millilitre for each metre.
 const teeArea = 1e-6
 
-func (n Node) volume(z float64) float64 {
+func (n *Node) volume(z float64) float64 {
 	if n.Volume == nil {
 		return teeArea * z
 	}
@@ -36,7 +36,7 @@ func (n Node) volume(z float64) float64 {
 }
 
 // area is dV/dz, over a tenth of a millimetre.
-func (n Node) area(z float64) float64 {
+func (n *Node) area(z float64) float64 {
 	if n.Volume == nil {
 		return teeArea
 	}
@@ -57,6 +57,14 @@ type Link struct {
 	From, To int // index of a node, or Outside
 	Law      Law
 	Shut     bool
+	last     answer // what it was last asked, and what it said: the same levels are asked for again and again
+}
+
+// answer is a flow and its slopes at two levels.
+type answer struct {
+	up, down        float64
+	q, byUp, byDown float64
+	known           bool
 }
 
 // Trigger changes the network when its measure falls below zero: a pump draws air,
@@ -73,6 +81,7 @@ type Network struct {
 	Links    []*Link
 	Triggers []*Trigger
 	Tees     []*Tee
+	GoOn     func()  // asked before every step of a search, to break off by a panic; nil where nobody waits
 	Allowed  float64 // m: how far the two methods of a step in time may differ; 0.3 mm where it is zero
 }
 
@@ -97,8 +106,8 @@ func (n *Network) On(name string, measure func(z []float64) float64, trip func()
 // Held is the water in all nodes at the levels z, m3, but for those with a fixed level.
 func (n *Network) Held(z []float64) float64 {
 	v := 0.0
-	for i, node := range n.Nodes {
-		if !node.Fixed {
+	for i := range n.Nodes {
+		if node := &n.Nodes[i]; !node.Fixed {
 			v += node.volume(z[i])
 		}
 	}
@@ -117,12 +126,17 @@ func (l *Link) flow(z []float64) (q, byUp, byDown float64) {
 	if l.To != Outside {
 		down = z[l.To]
 	}
-	return l.Law.Flow(up, down)
+	if a := &l.last; !a.known || a.up != up || a.down != down {
+		a.q, a.byUp, a.byDown = l.Law.Flow(up, down)
+		a.up, a.down, a.known = up, down, true
+	}
+	return l.last.q, l.last.byUp, l.last.byDown
 }
 
 // Flows is what runs in every link at levels z.
-func (n *Network) Flows(z []float64) []float64 {
-	q := make([]float64, len(n.Links))
+func (n *Network) Flows(z []float64) []float64 { return n.flows(z, make([]float64, len(n.Links))) }
+
+func (n *Network) flows(z, q []float64) []float64 {
 	for i, l := range n.Links {
 		q[i], _, _ = l.flow(z)
 	}
@@ -141,8 +155,8 @@ func (n *Network) net(z, into []float64) {
 			into[l.To] += q
 		}
 	}
-	for i, node := range n.Nodes {
-		if node.Fixed {
+	for i := range n.Nodes {
+		if n.Nodes[i].Fixed {
 			into[i] = 0
 		}
 	}

@@ -83,12 +83,7 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 			h = math.Min(1, taken)
 			continue
 		}
-		n.net(now, s.net)
-		worst := 0.0
-		for _, q := range s.net {
-			worst = math.Max(worst, math.Abs(q))
-		}
-		if worst < stillFlow && taken > 10 {
+		if s.greatest(now) < stillFlow && taken > 10 {
 			r.Still = true
 			break
 		}
@@ -104,19 +99,18 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 // step goes on by h from z: the levels at its end, what went through each link,
 // and how far a method of first order would have come out elsewhere.
 func (n *Network) step(s *stepper, z []float64, h float64) (next, through []float64, err float64, ok bool) {
-	k := len(n.Nodes)
-	base, v0 := make([]float64, k), make([]float64, k)
-	for i, node := range n.Nodes {
-		v0[i] = node.volume(z[i])
+	base, v0, f1 := s.base, s.v0, s.f1
+	for i := range n.Nodes {
+		v0[i] = n.Nodes[i].volume(z[i])
 		base[i] = v0[i]
 	}
 	next = append([]float64{}, z...)
 	if !s.solve(next, base, gamma*h) {
 		return nil, nil, 0, false
 	}
-	first := n.Flows(next)
-	f1 := make([]float64, k)
-	for i, node := range n.Nodes {
+	first := n.flows(next, s.first)
+	for i := range n.Nodes {
+		node := &n.Nodes[i]
 		if node.Fixed {
 			continue
 		}
@@ -126,15 +120,16 @@ func (n *Network) step(s *stepper, z []float64, h float64) (next, through []floa
 	if !s.solve(next, base, gamma*h) {
 		return nil, nil, 0, false
 	}
-	second := n.Flows(next)
-	for i, node := range n.Nodes {
+	second := n.flows(next, s.second)
+	for i := range n.Nodes {
+		node := &n.Nodes[i]
 		if node.Volume == nil || node.Fixed {
 			continue
 		}
 		f2 := (node.volume(next[i]) - base[i]) / (gamma * h)
 		err = math.Max(err, gamma*h*math.Abs(f2-f1[i])/node.area(next[i]))
 	}
-	through = first
+	through = make([]float64, len(first))
 	for i := range through {
 		through[i] = h * ((1-gamma)*first[i] + gamma*second[i])
 	}

@@ -41,8 +41,8 @@ func (n *Network) Steady(z []float64) Steady {
 		h, near = lastStep, true
 	}
 	for range mostSteps {
-		for i, node := range n.Nodes {
-			base[i] = node.volume(out.Z[i])
+		for i := range n.Nodes {
+			base[i] = n.Nodes[i].volume(out.Z[i])
 		}
 		copy(before, out.Z)
 		if !s.solve(out.Z, base, h) {
@@ -67,12 +67,7 @@ func (n *Network) Steady(z []float64) Steady {
 			h = firstStep
 			continue
 		}
-		n.net(out.Z, s.net)
-		worst := 0.0
-		for _, q := range s.net {
-			worst = math.Max(worst, math.Abs(q))
-		}
-		if h >= lastStep && worst < steadyFlow && moved < teeMoved {
+		if h >= lastStep && s.greatest(out.Z) < steadyFlow && moved < teeMoved {
 			out.Found = true
 			return out.finish(n, s)
 		}
@@ -86,11 +81,7 @@ func (n *Network) Steady(z []float64) Steady {
 }
 
 func (s Steady) finish(n *Network, st *stepper) Steady {
-	s.Q = n.Flows(s.Z)
-	n.net(s.Z, st.net)
-	for _, q := range st.net {
-		s.Left = math.Max(s.Left, math.Abs(q))
-	}
+	s.Q, s.Left = n.Flows(s.Z), st.greatest(s.Z)
 	return s
 }
 

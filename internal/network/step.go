@@ -17,7 +17,10 @@ type stepper struct {
 	n              *Network
 	r, try, dz     []float64
 	net, scratch   []float64
-	jac            [][]float64
+	base, v0, f1   []float64 // of a step in time
+	first, second  []float64 // flows in its two stages
+	jac            *sparse
+	ends           [][2]int  // of each link: the places of its two slopes off the diagonal, or none
 	at             [][]*Link // the links at each node
 	newtonsAllowed int
 }
@@ -25,13 +28,24 @@ type stepper struct {
 func newStepper(n *Network) *stepper {
 	k := len(n.Nodes)
 	s := &stepper{n: n, newtonsAllowed: 40}
-	for _, v := range []*[]float64{&s.r, &s.try, &s.dz, &s.net, &s.scratch} {
-		*v = make([]float64, k)
+	room := make([]float64, 8*k+2*len(n.Links))
+	cut := func(size int) (part []float64) {
+		part, room = room[:size:size], room[size:]
+		return part
 	}
-	s.jac = make([][]float64, k)
-	for i := range s.jac {
-		s.jac[i] = make([]float64, k)
+	for _, v := range []*[]float64{&s.r, &s.try, &s.dz, &s.net, &s.scratch, &s.base, &s.v0, &s.f1} {
+		*v = cut(k)
 	}
+	s.first, s.second = cut(len(n.Links)), cut(len(n.Links))
+	joined := make([][2]int, len(n.Links))
+	for i, l := range n.Links {
+		l.last.known = false // its law may have been changed
+		joined[i] = [2]int{l.From, l.To}
+		if l.From == Outside || l.To == Outside || n.Nodes[l.From].Fixed || n.Nodes[l.To].Fixed {
+			joined[i] = [2]int{}
+		}
+	}
+	s.jac, s.ends = newSparse(k, joined)
 	s.at = make([][]*Link, k)
 	for _, l := range n.Links {
 		for _, end := range []int{l.From, l.To} {
@@ -43,11 +57,22 @@ func newStepper(n *Network) *stepper {
 	return s
 }
 
+// greatest is the greatest of what the balances of the nodes leave over, m3/s.
+func (s *stepper) greatest(z []float64) float64 {
+	s.n.net(z, s.net)
+	worst := 0.0
+	for _, q := range s.net {
+		worst = math.Max(worst, math.Abs(q))
+	}
+	return worst
+}
+
 // residual fills r with what is wrong in the balance of each node, m3/s, and gives all of that together, without signs.
 func (s *stepper) residual(z, base []float64, h float64, r []float64) float64 {
 	s.n.net(z, r)
 	wrong := 0.0
-	for i, node := range s.n.Nodes {
+	for i := range s.n.Nodes {
+		node := &s.n.Nodes[i]
 		if node.Fixed {
 			continue
 		}
@@ -59,29 +84,30 @@ func (s *stepper) residual(z, base []float64, h float64, r []float64) float64 {
 
 // jacobian fills jac with the slopes of the residual.
 func (s *stepper) jacobian(z []float64, h float64) {
-	for i := range s.jac {
-		clear(s.jac[i])
-		s.jac[i][i] = s.n.Nodes[i].area(z[i]) / h
+	a := s.jac
+	clear(a.off)
+	for i := range s.n.Nodes {
+		a.diagonal[i] = s.n.Nodes[i].area(z[i]) / h
 	}
-	for _, l := range s.n.Links {
+	for i, l := range s.n.Links {
+		if l.From == l.To {
+			continue // what it takes it brings
+		}
 		_, up, down := l.flow(z)
 		if l.From != Outside {
-			s.jac[l.From][l.From] += up
-			if l.To != Outside {
-				s.jac[l.From][l.To] += down
-			}
+			a.diagonal[l.From] += up
 		}
 		if l.To != Outside {
-			s.jac[l.To][l.To] -= down
-			if l.From != Outside {
-				s.jac[l.To][l.From] -= up
-			}
+			a.diagonal[l.To] -= down
+		}
+		if at := s.ends[i]; at != nowhere {
+			a.off[at[0]] += down
+			a.off[at[1]] -= up
 		}
 	}
-	for i, node := range s.n.Nodes {
-		if node.Fixed {
-			clear(s.jac[i])
-			s.jac[i][i] = 1
+	for i := range s.n.Nodes {
+		if s.n.Nodes[i].Fixed { // it does not move, and is no unknown of its neighbours
+			a.diagonal[i] = 1
 		}
 	}
 }
@@ -99,6 +125,9 @@ func (s *stepper) solve(z, base []float64, h float64) bool {
 	// what rounding leaves of volumes of some cubic metres, spread over the step
 	tolerance := math.Max(flowTolerance, 1e-15*s.n.Held(z)/h)
 	for range s.newtonsAllowed {
+		if s.n.GoOn != nil {
+			s.n.GoOn()
+		}
 		if wrong <= tolerance {
 			return true
 		}
@@ -120,7 +149,7 @@ func (s *stepper) newton(z, base []float64, h, wrong float64) (now float64, ok b
 	for i := range s.dz {
 		s.dz[i] = -s.r[i]
 	}
-	if !eliminate(s.jac, s.dz) {
+	if !s.jac.solve(s.dz) {
 		return wrong, false
 	}
 	far := 0.0
@@ -218,39 +247,4 @@ func (s *stepper) balance(i int, z []float64, base, h, tolerance float64) float6
 		}
 	}
 	return b
-}
-
-// eliminate solves a x = b in place, b becoming x; false where a has no inverse.
-func eliminate(a [][]float64, b []float64) bool {
-	n := len(b)
-	for k := range n {
-		p := k
-		for i := k + 1; i < n; i++ {
-			if math.Abs(a[i][k]) > math.Abs(a[p][k]) {
-				p = i
-			}
-		}
-		if a[p][k] == 0 || math.IsNaN(a[p][k]) {
-			return false
-		}
-		a[k], a[p] = a[p], a[k]
-		b[k], b[p] = b[p], b[k]
-		for i := k + 1; i < n; i++ {
-			f := a[i][k] / a[k][k]
-			if f == 0 {
-				continue
-			}
-			for j := k; j < n; j++ {
-				a[i][j] -= f * a[k][j]
-			}
-			b[i] -= f * b[k]
-		}
-	}
-	for k := n - 1; k >= 0; k-- {
-		for j := k + 1; j < n; j++ {
-			b[k] -= a[k][j] * b[j]
-		}
-		b[k] /= a[k][k]
-	}
-	return true
 }

@@ -2,6 +2,7 @@ package network
 
 import (
 	"math"
+	"slices"
 	"sort"
 )
 
@@ -17,7 +18,7 @@ type Table struct {
 
 // Tabulate works a line out for many runs. A line with a tee at its end stays as it is.
 func Tabulate(l *Line) *Table {
-	known := map[float64][2]float64{} // the two curves have most of their points in common
+	known := make(map[float64][2]float64, 256) // the two curves have most of their points in common
 	asks := func(which int) func(q float64) float64 {
 		return func(q float64) float64 {
 			two, ok := known[q]
@@ -58,6 +59,14 @@ type curve struct {
 	open    bool // it asks for nothing, at any flow
 }
 
+// draft is room for the points of a curve while it is made, and which of the pieces before them have still to be looked at.
+type draft struct {
+	h, q  []float64
+	rough []bool
+}
+
+const someTabled = 256 // points that a curve hardly ever needs more than
+
 const (
 	leastTabled = 1e-7 // m3/s
 	mostTabled  = 2e-2
@@ -68,7 +77,7 @@ const (
 )
 
 func newCurve(need func(q float64) float64) *curve {
-	c := &curve{}
+	c := &curve{h: make([]float64, 0, someTabled), q: make([]float64, 0, someTabled), m: make([]float64, 0, someTabled)}
 	add := func(q float64) bool {
 		h := need(q)
 		if math.IsNaN(h) || math.IsInf(h, 0) {
@@ -93,24 +102,25 @@ func newCurve(need func(q float64) float64) *curve {
 	}
 	c.open = len(c.h) == 0 && math.IsInf(need(0), -1)
 	c.slopes()
-	rough := make([]bool, len(c.h)) // the piece before this point has still to be looked at
+	rough, left := make([]bool, len(c.h), someTabled), make([]bool, 0, someTabled)
 	for i := range rough {
 		rough[i] = i > 0 && c.q[i-1] > 0
 	}
+	next := draft{make([]float64, 0, someTabled), make([]float64, 0, someTabled), rough}
 	for range mostRefined {
-		if rough = c.refine(need, rough); rough == nil {
+		if !c.refine(need, &next, left) {
 			break
 		}
 	}
+	c.h, c.q, c.m = slices.Clone(c.h), slices.Clone(c.q), slices.Clone(c.m)
 	return c
 }
 
 // refine puts a point into the middle of every rough piece whose cubic is off
 // there: at the end of laminar flow, and where a mouth drowns. It says which pieces
-// are rough then; none when all are good.
-func (c *curve) refine(need func(q float64) float64, rough []bool) []bool {
-	var h, q []float64
-	var left []bool
+// are rough then, and false when all are good. The draft is where the points go, and then room for the next ones.
+func (c *curve) refine(need func(q float64) float64, d *draft, left []bool) bool {
+	h, q, rough := d.h[:0], d.q[:0], d.rough
 	more := false
 	for i := range c.h {
 		split := false
@@ -129,36 +139,36 @@ func (c *curve) refine(need func(q float64) float64, rough []bool) []bool {
 		}
 	}
 	if !more {
-		return nil
+		return false
 	}
-	c.h, c.q = h, q
+	d.h, d.q, c.h, c.q = c.h, c.q, h, q
 	c.slopes()
-	rough = make([]bool, len(left))
+	rough = append(rough[:0], false)
 	for i := 1; i < len(left); i++ { // a new point turns the cubics beside it too
-		rough[i] = q[i-1] > 0 && (left[i] || left[i-1] || i+1 < len(left) && left[i+1])
+		rough = append(rough, q[i-1] > 0 && (left[i] || left[i-1] || i+1 < len(left) && left[i+1]))
 	}
-	return rough
+	d.rough = rough
+	return true
 }
 
 // slopes gives each point the slope at which the cubics stay monotone.
 func (c *curve) slopes() {
 	n := len(c.h)
-	c.m = make([]float64, n)
+	c.m = append(c.m[:0], make([]float64, n)...)
 	if n < 2 {
 		return
 	}
-	d := make([]float64, n-1)
-	for i := range d {
-		d[i] = (c.q[i+1] - c.q[i]) / (c.h[i+1] - c.h[i])
-	}
-	c.m[0], c.m[n-1] = d[0], d[n-2]
+	secant := func(i int) float64 { return (c.q[i+1] - c.q[i]) / (c.h[i+1] - c.h[i]) }
+	c.m[0], c.m[n-1] = secant(0), secant(n-2)
+	before := c.m[0]
 	for i := 1; i < n-1; i++ {
-		if d[i-1]*d[i] <= 0 {
-			continue
+		behind := secant(i)
+		if before*behind > 0 {
+			h0, h1 := c.h[i]-c.h[i-1], c.h[i+1]-c.h[i]
+			w0, w1 := 2*h1+h0, h1+2*h0
+			c.m[i] = (w0 + w1) / (w0/before + w1/behind)
 		}
-		h0, h1 := c.h[i]-c.h[i-1], c.h[i+1]-c.h[i]
-		w0, w1 := 2*h1+h0, h1+2*h0
-		c.m[i] = (w0 + w1) / (w0/d[i-1] + w1/d[i])
+		before = behind
 	}
 }
 

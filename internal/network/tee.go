@@ -39,6 +39,7 @@ func (t *Tee) set(leg *Link, k, q, whole float64) float64 {
 	loss := k * one * (whole / q) * (whole / q)
 	moved := math.Abs(loss-line.Loss) / one
 	line.Loss += 0.7 * (loss - line.Loss)
+	leg.last.known = false
 	return moved
 }
 

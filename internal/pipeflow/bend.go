@@ -6,9 +6,6 @@ import (
 	"dryfit/internal/water"
 )
 
-func sqrt(x float64) float64 { return math.Sqrt(x) }
-func pow4(x float64) float64 { return x * x * x * x }
-
 // Bend gives K of a smooth bend, the length of its own arc included.
 //
 //	K = f a r + (0.10 + 2.4 f) s + 6.6 f (sqrt(s) + s) / r^(4a/pi),  s = sin(a/2)

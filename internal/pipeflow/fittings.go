@@ -41,5 +41,5 @@ func TwoK(k1, kInf, d, re float64) (float64, Validity) {
 //
 // Source: Darby, R., 1999, Correlate pressure drops through fittings, Chem. Eng. 106(7):101-104.
 func ThreeK(k1, ki, kd, dNominal, re float64) (float64, Validity) {
-	return given(k1 >= 0, ki >= 0, kd >= 0, dNominal > 0, re > 0).Of(k1/re + ki*(1+kd/math.Pow(dNominal/inch, 0.3)))
+	return given(k1 >= 0, ki >= 0, kd >= 0, dNominal > 0, re > 0).Of(k1/re + ki*(1+kd/power(dNominal/inch, 0.3)))
 }

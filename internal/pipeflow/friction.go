@@ -71,14 +71,11 @@ func FrictionFactor(re, rough float64) (float64, Validity) {
 	if re < 1 { // the two other terms are below rounding here, and would overflow
 		return v.Of(64 / re)
 	}
-	a := power16(2.457 * math.Log(1/(math.Pow(7/re, 0.9)+0.27*rough)))
+	a := power16(2.457 * math.Log(1/(power(7/re, 0.9)+0.27*rough)))
 	b := power16(37530 / re)
 	laminar := pow4(8/re) * pow4(8/re) * pow4(8/re)
 	return v.Of(8 * math.Sqrt(math.Sqrt(math.Cbrt(laminar+1/((a+b)*math.Sqrt(a+b)))))) // the twelfth root
 }
-
-// power16 is x^16, by squaring: a good deal faster than math.Pow in a formula that the solvers work a million times.
-func power16(x float64) float64 { return pow4(pow4(x)) }
 
 // Colebrook gives f by the turbulent formula that books compare with. It is here to check [FrictionFactor], which the loop uses.
 //

@@ -16,7 +16,7 @@ import (
 //
 // Source: integral of Torricelli's velocity over the opening, any textbook.
 func RectangularNotch(cd, b, h float64) (float64, Validity) {
-	return given(cd > 0, b > 0, h == h).Of(2.0 / 3 * cd * b * sqrt(2*water.G) * math.Pow(max(h, 0), 1.5))
+	return given(cd > 0, b > 0, h == h).Of(2.0 / 3 * cd * b * sqrt(2*water.G) * power(max(h, 0), 1.5))
 }
 
 // TriangularNotch gives q through a V cut into a plate, by the plain formula of the textbooks with a discharge coefficient.
@@ -29,7 +29,7 @@ func RectangularNotch(cd, b, h float64) (float64, Validity) {
 //
 // Source: integral of Torricelli's velocity over the opening, any textbook.
 func TriangularNotch(cd, a, h float64) (float64, Validity) {
-	return given(cd > 0, a > 0, a < math.Pi, h == h).Of(8.0 / 15 * cd * math.Tan(a/2) * sqrt(2*water.G) * math.Pow(max(h, 0), 2.5))
+	return given(cd > 0, a > 0, a < math.Pi, h == h).Of(8.0 / 15 * cd * math.Tan(a/2) * sqrt(2*water.G) * power(max(h, 0), 2.5))
 }
 
 // Drowned gives the share of its free flow that a weir still passes when the water behind it stands above the crest.
@@ -44,12 +44,12 @@ func TriangularNotch(cd, a, h float64) (float64, Validity) {
 //
 // Source: Villemonte, J. R., 1947, Submerged-weir discharge studies, Eng. News-Record 139:866-869.
 func Drowned(h1, h2, n float64) (float64, Validity) {
-	return given(h1 > 0, h2 <= h1, n > 0).Of(math.Pow(1-math.Pow(max(h2, 0)/h1, n), 0.385))
+	return given(h1 > 0, h2 <= h1, n > 0).Of(power(1-power(max(h2, 0)/h1, n), 0.385))
 }
 
 // below carries a weir's curve from the least calibrated head h0, where it passes q0, down to zero as a plain power of the head. The
 // calibrated formulas add a little to the head and so would let water over a crest that stands dry.
-func below(h, h0, q0, n float64) float64 { return q0 * math.Pow(max(h, 0)/h0, n) }
+func below(h, h0, q0, n float64) float64 { return q0 * power(max(h, 0)/h0, n) }
 
 // headBelow is the inverse of below.
-func headBelow(q, h0, q0, n float64) float64 { return h0 * math.Pow(q/q0, 1/n) }
+func headBelow(q, h0, q0, n float64) float64 { return h0 * power(q/q0, 1/n) }

@@ -42,7 +42,7 @@ func (r RingCrest) calibrated(h float64) Validity {
 // Source: Design of Small Dams, US Bureau of Reclamation, 3rd ed., 1987, morning-glory spillways (limits from memory).
 func (r RingCrest) Flow(h float64) (float64, Validity) {
 	h = max(h, 0)
-	return r.validity().And(given(h == h)).And(r.calibrated(h)).Of(r.Coefficient * math.Pi * r.Diameter * math.Pow(h, 1.5))
+	return r.validity().And(given(h == h)).And(r.calibrated(h)).Of(r.Coefficient * math.Pi * r.Diameter * power(h, 1.5))
 }
 
 // Head gives h, the head at which q passes: the inverse of [RingCrest.Flow], with its ranges.
@@ -51,7 +51,8 @@ func (r RingCrest) Flow(h float64) (float64, Validity) {
 //
 // Source: see Flow.
 func (r RingCrest) Head(q float64) (float64, Validity) {
-	h := math.Pow(q/(r.Coefficient*math.Pi*r.Diameter), 2.0/3)
+	root := math.Cbrt(q / (r.Coefficient * math.Pi * r.Diameter))
+	h := root * root
 	return r.validity().And(given(q >= 0)).And(r.calibrated(h)).Of(h)
 }
 

@@ -18,5 +18,5 @@ func outcome(f *review.Finding, judgements []*review.Judgement) review.Then {
 	if found == nil {
 		return review.Then{}
 	}
-	return review.Then{Title: found.Title, Kind: found.Kind, Value: found.Value.X, Word: found.Word}
+	return review.Then{Title: found.Title, Kind: found.Kind, Value: review.Rounded(found.Value.X), Word: found.Word}
 }

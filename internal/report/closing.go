@@ -13,12 +13,12 @@ func (p *page) closing() []line {
 	if p.Status == "as-built" {
 		out = []line{line{}.add("WHAT TO PUT RIGHT", waterInk)}
 	}
-	list := p.ToDo()
+	list := acted(&p.Summary)
 	if len(list) > 0 {
 		out = append(out, p.steps(list)...)
 		out = append(out, line{})
 	}
-	return append(out, paragraph(p.outcome(), noteText, bodyWidth)...)
+	return append(out, paragraph(comesTo(&p.Summary), noteText, bodyWidth)...)
 }
 
 // step is one thing to do, which may settle several findings, or a reason why
@@ -52,23 +52,28 @@ func (s *step) flags(part int) line {
 	return l
 }
 
+// todo sorts findings to what settles them, and says where to read more.
+func (p *page) todo(list []*review.Finding) []*step {
+	return todo(list, p.partOf, p.gapsOf, "; see the note")
+}
+
 // todo sorts findings to what settles them: the same change in the same part, the
 // same missing value, the same reason stand once. Reasons come last.
-func (p *page) todo(list []*review.Finding) []*step {
+func todo(list []*review.Finding, partOf func(string) string, gapsOf func(*review.Finding) gaps, more string) []*step {
 	var does, waits []*step
 	take := func(to *[]*step, words, only string, open bool, f *review.Finding) {
 		for _, s := range *to {
 			if s.words == words && (only == "" || s.parts[0] == only) {
-				s.take(p.partOf(f.Subject), f)
+				s.take(partOf(f.Subject), f)
 				return
 			}
 		}
 		s := &step{words: words, open: open}
-		s.take(p.partOf(f.Subject), f)
+		s.take(partOf(f.Subject), f)
 		*to = append(*to, s)
 	}
 	for _, f := range list {
-		g := p.gapsOf(f)
+		g := gapsOf(f)
 		switch {
 		case f.Verdict == review.Undetermined && len(g.keys)+len(g.reasons) > 0:
 			for _, words := range g.asks() {
@@ -78,9 +83,9 @@ func (p *page) todo(list []*review.Finding) []*step {
 				take(&waits, words, "", true, f)
 			}
 		case len(f.Remedies) > 0 && f.Remedies[0].Text != "":
-			take(&does, strings.TrimRight(f.Remedies[0].Text, "."), p.partOf(f.Subject), false, f)
+			take(&does, strings.TrimRight(f.Remedies[0].Text, "."), partOf(f.Subject), false, f)
 		default:
-			take(&does, "no change of one value was found that meets "+f.Clause.ID+"; see the note", p.partOf(f.Subject), false, f)
+			take(&does, "no change of one value was found that meets "+f.Clause.ID+more, partOf(f.Subject), false, f)
 		}
 	}
 	return append(does, waits...)
@@ -168,61 +173,50 @@ func (s *step) where() []line {
 	return append(out, now)
 }
 
-// tally is how many clauses came to a verdict: the worst of its judgements is a clause's own.
-type tally struct {
-	applying, met      int
-	notMet, unsettled  map[review.Strength]int
-	notMetN, unsettleN int
-}
-
-func (p *page) tally() tally {
-	worst := map[*review.Clause]review.Verdict{}
-	weight := map[review.Verdict]int{review.Met: 1, review.Undetermined: 2, review.NotMet: 3}
-	for _, j := range p.Judgements {
-		if weight[j.Verdict] > weight[worst[j.Clause]] {
-			worst[j.Clause] = j.Verdict
-		}
-	}
-	t := tally{notMet: map[review.Strength]int{}, unsettled: map[review.Strength]int{}}
-	for c, v := range worst {
-		t.applying++
-		switch v {
-		case review.Met:
-			t.met++
-		case review.NotMet:
-			t.notMet[c.Strength]++
-			t.notMetN++
-		default:
-			t.unsettled[c.Strength]++
-			t.unsettleN++
-		}
-	}
-	return t
-}
-
-// outcome is the closing sentences.
-func (p *page) outcome() string {
-	t := p.tally()
-	if t.applying == 0 {
+// comesTo is the closing sentences.
+func comesTo(s *review.Summary) string {
+	t := s.Tally()
+	if t.Applying == 0 {
 		return "No clause of the book applies to this loop as it is described, so nothing can be said about it."
 	}
-	text := capital(counted(t.applying)) + " clauses apply to this loop and "
-	if t.applying == 1 {
+	text := capital(counted(t.Applying)) + " clauses apply to this loop and "
+	if t.Applying == 1 {
 		text = "One clause applies to this loop and "
 	}
-	text += counted(t.met) + " " + are(t.met) + " met. "
-	if t.met == t.applying && t.met > 1 {
-		text = capital(counted(t.applying)) + " clauses apply to this loop and all are met. "
+	text += counted(t.Met) + " " + are(t.Met) + " met. "
+	if t.Met == t.Applying && t.Met > 1 {
+		text = capital(counted(t.Applying)) + " clauses apply to this loop and all are met. "
 	}
 	open := "nothing is undetermined. "
-	if t.unsettleN > 0 {
-		open = strengths(t.unsettled) + " " + are(t.unsettleN) + " undetermined. "
+	if n := total(t.Undetermined); n > 0 {
+		open = strengths(t.Undetermined) + " " + are(n) + " undetermined. "
 	}
-	if t.notMetN > 0 {
-		open = strengths(t.notMet) + " " + are(t.notMetN) + " not met; " + open
+	if n := total(t.NotMet); n > 0 {
+		open = strengths(t.NotMet) + " " + are(n) + " not met; " + open
 	}
-	text += capital(open)
-	return text + p.readiness(t)
+	return text + capital(open) + leave(s) + readiness(s)
+}
+
+// leave says for how many clauses there is leave to differ.
+func leave(s *review.Summary) string {
+	given := map[*review.Clause]bool{}
+	for _, f := range s.Findings {
+		if f.Permit != nil {
+			given[f.Clause] = true
+		}
+	}
+	if len(given) == 0 {
+		return ""
+	}
+	return "There is leave to differ from " + counted(len(given)) + " of them. "
+}
+
+func total(n map[review.Strength]int) int {
+	sum := 0
+	for _, k := range n {
+		sum += k
+	}
+	return sum
 }
 
 // strengths is "one shall and two should".
@@ -236,17 +230,28 @@ func strengths(n map[review.Strength]int) string {
 	return series(out, "and")
 }
 
-func (p *page) readiness(t tally) string {
-	built := p.Status == "as-built"
+// readiness is the last sentence: what stands against the loop, leave to differ apart.
+func readiness(s *review.Summary) string {
+	open := map[review.Verdict]map[review.Strength]bool{review.NotMet: {}, review.Undetermined: {}}
+	any := false
+	for _, f := range s.Findings {
+		if f.Permit == nil {
+			open[f.Verdict][f.Clause.Strength] = true
+			any = true
+		}
+	}
+	built := s.Status == "as-built"
 	switch {
-	case t.notMet[review.Shall] > 0 && built:
+	case open[review.NotMet][review.Shall] && built:
 		return "Not right as built."
-	case t.notMet[review.Shall] > 0:
+	case open[review.NotMet][review.Shall]:
 		return "Not ready to build as drawn."
-	case t.unsettled[review.Shall] > 0:
+	case open[review.Undetermined][review.Shall]:
 		return "Whether it is sound cannot be said yet."
-	case t.notMetN+t.unsettleN > 0:
+	case any:
 		return "Nothing that shall be is against it; what should be is worth a thought."
+	case len(s.Findings) > 0:
+		return "Beyond what there is leave for, nothing in the book stands against it."
 	}
 	return "Nothing in the book stands against it."
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"dryfit/internal/quantity"
+	"dryfit/internal/review"
 	"dryfit/internal/system"
 	"dryfit/internal/working"
 )
@@ -16,21 +17,27 @@ func (p *page) title(named bool) []line {
 	if named {
 		out = append(out, line{}.add(clip(safe(p.File), bodyWidth), referenceInk))
 	}
-	status := statusWords(p.Status)
-	names := wrap(p.Name, bodyWidth-width(status)-2)
-	if len(names) == 0 {
-		names = []string{"Loop without a name"}
-	}
-	out = append(out, plain(names[0]).right(status, bodyWidth, noInk))
-	for _, more := range names[1:] {
-		out = append(out, plain(more))
-	}
+	out = append(out, nameLines(&p.Summary)...)
 	unit := "mm"
 	if p.in == quantity.US {
 		unit = "inches"
 	}
 	text := p.flowWords() + " Heights are " + unit + " above the datum. ~ marks a water surface."
 	return append(out, paragraph(text, 0, bodyWidth)...)
+}
+
+// nameLines is the name of a loop with its status at the right.
+func nameLines(s *review.Summary) []line {
+	status := statusWords(s.Status)
+	names := wrap(s.Name, bodyWidth-width(status)-2)
+	if len(names) == 0 {
+		names = []string{"Loop without a name"}
+	}
+	out := []line{plain(names[0]).right(status, bodyWidth, noInk)}
+	for _, more := range names[1:] {
+		out = append(out, plain(more))
+	}
+	return out
 }
 
 // flowWords is the flow of each pumped line with the temperature of the water.

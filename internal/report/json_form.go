@@ -2,16 +2,11 @@ package report
 
 // The form of the JSON report. Its schema is schema/review.schema.json.
 type (
-	document struct {
-		Dryfit     int    `json:"dryfit"` // version of this form
-		HeldTo     string `json:"held_to"`
-		ExitStatus int    `json:"exit_status"`
-		Files      []file `json:"files"`
-	}
 	file struct {
 		File       string          `json:"file"`
 		ExitStatus int             `json:"exit_status"`
 		Unread     string          `json:"unread,omitempty"`
+		Fault      string          `json:"fault,omitempty"`
 		Problems   []problemRecord `json:"problems,omitempty"`
 		Review     *reviewRecord   `json:"review,omitempty"`
 	}
@@ -28,6 +23,9 @@ type (
 	reviewRecord struct {
 		Name       string            `json:"name"`
 		Status     string            `json:"status"`
+		AsOf       string            `json:"as_of,omitempty"`
+		Permits    []permitRecord    `json:"permits,omitempty"`
+		Tally      tallyRecord       `json:"clauses"`
 		Judgements []judgementRecord `json:"judgements"`
 		Findings   []findingRecord   `json:"findings"`
 		Silent     []string          `json:"nothing_to_judge"`
@@ -36,9 +34,30 @@ type (
 		Assumed    []nodeRecord      `json:"assumed"`
 		NotLooked  []remarkRecord    `json:"not_looked_at"`
 	}
+	permitRecord struct {
+		Concession bool     `json:"concession"`
+		Clause     string   `json:"clause"`
+		Subject    string   `json:"subject"`
+		Reason     string   `json:"reason"`
+		Instead    string   `json:"instead,omitempty"`
+		Who        string   `json:"who"`
+		Since      string   `json:"since,omitempty"`
+		Until      string   `json:"until"`
+		Standing   string   `json:"standing"`
+		Near       []string `json:"near,omitempty"`
+		File       string   `json:"file,omitempty"` // where it does not stand in the system file
+		Place      place    `json:"place"`
+	}
+	tallyRecord struct {
+		Applying     int            `json:"applying"`
+		Met          int            `json:"met"`
+		NotMet       map[string]int `json:"not_met"`
+		Undetermined map[string]int `json:"undetermined"`
+	}
 	valueRecord struct {
 		SI    float64  `json:"si"`
 		Unit  string   `json:"unit"`
+		Kind  string   `json:"kind,omitempty"` // empty where Shown is the text of the file
 		Shown string   `json:"shown"`
 		Low   *float64 `json:"low,omitempty"`
 		High  *float64 `json:"high,omitempty"`
@@ -48,6 +67,7 @@ type (
 		Least *float64 `json:"least,omitempty"`
 		Most  *float64 `json:"most,omitempty"`
 		Unit  string   `json:"unit"`
+		Kind  string   `json:"kind"`
 		Shown string   `json:"shown"`
 	}
 	judgementRecord struct {
@@ -60,6 +80,7 @@ type (
 		Quantity string       `json:"quantity,omitempty"`
 		Fact     string       `json:"fact,omitempty"`
 		Title    string       `json:"title"`
+		Kind     string       `json:"kind,omitempty"`
 		Value    *valueRecord `json:"value,omitempty"`
 		Limit    *limitRecord `json:"limit,omitempty"`
 		Word     string       `json:"word,omitempty"`
@@ -71,6 +92,11 @@ type (
 		Missing  []string     `json:"missing,omitempty"`
 		Place    place        `json:"place"`
 	}
+	thenRecord struct {
+		Title string       `json:"title"`
+		Word  string       `json:"word,omitempty"`
+		Value *valueRecord `json:"value,omitempty"`
+	}
 	findingRecord struct {
 		Flag     int            `json:"flag"`
 		Judged   int            `json:"judgement"` // its place in the list of judgements
@@ -81,6 +107,7 @@ type (
 		Working  *nodeRecord    `json:"working,omitempty"`
 		Beside   []nodeRecord   `json:"beside,omitempty"`
 		Remedies []remedyRecord `json:"remedies,omitempty"`
+		Permit   *int           `json:"permit,omitempty"` // its place in the list of permits
 	}
 	sourceRecord struct {
 		Grade string `json:"grade"`
@@ -88,7 +115,7 @@ type (
 	}
 	remedyRecord struct {
 		Text  string       `json:"text"`
-		Then  string       `json:"then,omitempty"`
+		Then  *thenRecord  `json:"then,omitempty"`
 		Edits []editRecord `json:"edits"`
 	}
 	editRecord struct {

@@ -31,7 +31,7 @@ func reviewSchema(t *testing.T) *jsonschema.Schema {
 
 func items(t *testing.T) []Item {
 	return []Item{
-		{File: "bench.yaml", Review: sample(t)},
+		Reviewed(sample(t)),
 		{File: "bad.yaml", Problems: []system.Problem{{File: "bad.yaml", Line: 3, Column: 7, Pointer: "/vessels", Found: "`x`", Write: "y"}}},
 		{File: "gone.yaml", Unread: "there is no such file"},
 	}
@@ -40,10 +40,20 @@ func items(t *testing.T) []Item {
 func written(t *testing.T, list []Item) []byte {
 	t.Helper()
 	var b bytes.Buffer
-	if err := JSON(&b, list, review.Shall, Options{}); err != nil {
+	if err := writeJSON(&b, list); err != nil {
 		t.Fatal(err)
 	}
 	return b.Bytes()
+}
+
+func writeJSON(b *bytes.Buffer, list []Item) error {
+	j := newJSONWriter(b, Run{HeldTo: review.Shall, Version: "unreleased", Book: strings.Repeat("0", 64)})
+	for _, i := range list {
+		if err := j.Add(i); err != nil {
+			return err
+		}
+	}
+	return j.Close()
 }
 
 func decoded(t *testing.T, text []byte) any {
@@ -69,7 +79,7 @@ func TestJSON(t *testing.T) {
 	if err := s.Validate(decoded(t, written(t, nil))); err != nil {
 		t.Errorf("no files: %#v", err)
 	}
-	golden(t, "review.json", func(b *bytes.Buffer) error { return JSON(b, items(t), review.Shall, Options{}) })
+	golden(t, "review.json", func(b *bytes.Buffer) error { return writeJSON(b, items(t)) })
 }
 
 // The schema refuses what would mislead a program that reads the review.
@@ -109,23 +119,24 @@ func TestJSONWithoutNumbers(t *testing.T) {
 		}
 	}
 	r.Findings[0].Remedies[0].Edits[0].Value = math.NaN()
-	if err := s.Validate(decoded(t, written(t, []Item{{File: "x", Review: r}}))); err != nil {
+	if err := s.Validate(decoded(t, written(t, []Item{Reviewed(r)}))); err != nil {
 		t.Errorf("%#v", err)
 	}
 }
 
 func TestStatus(t *testing.T) {
-	shouldOnly := &review.Review{Findings: []*review.Finding{{Judgement: &review.Judgement{Clause: &review.Clause{Strength: review.Should}, Verdict: review.NotMet}}}}
+	shouldOnly := &review.Review{Summary: review.Summary{Findings: []*review.Finding{{Judgement: &review.Judgement{Clause: &review.Clause{Strength: review.Should}, Verdict: review.NotMet}}}}}
 	for _, c := range []struct {
 		item   Item
 		heldTo review.Strength
 		want   int
 	}{
 		{Item{Unread: "x"}, review.Shall, 2},
+		{Item{Fault: "x"}, review.Shall, 3},
 		{Item{Problems: []system.Problem{{}}}, review.Shall, 2},
-		{Item{Review: &review.Review{}}, review.Shall, 0},
-		{Item{Review: shouldOnly}, review.Shall, 0},
-		{Item{Review: shouldOnly}, review.Should, 1},
+		{Reviewed(&review.Review{}), review.Shall, 0},
+		{Reviewed(shouldOnly), review.Shall, 0},
+		{Reviewed(shouldOnly), review.Should, 1},
 	} {
 		if got := c.item.Status(c.heldTo); got != c.want {
 			t.Errorf("%+v held to %s: %d, want %d", c.item, c.heldTo, got, c.want)

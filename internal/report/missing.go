@@ -18,7 +18,10 @@ type gaps struct {
 
 type gap struct{ key, of, pointer string }
 
-func (p *page) gapsOf(f *review.Finding) gaps {
+func (p *page) gapsOf(f *review.Finding) gaps { return gapsOf(f, p.wholeRange) }
+
+// gapsOf names the missing values as whole says: a range for its ends, where none is given.
+func gapsOf(f *review.Finding, whole func(string) string) gaps {
 	var out gaps
 	for _, m := range f.Missing {
 		if !strings.HasPrefix(m, "/") {
@@ -27,7 +30,7 @@ func (p *page) gapsOf(f *review.Finding) gaps {
 			}
 			continue
 		}
-		m = p.wholeRange(m)
+		m = whole(m)
 		g := gap{pointer: m}
 		if g.key, g.of = keyWords(m); !slices.Contains(out.keys, g) {
 			out.keys = append(out.keys, g)

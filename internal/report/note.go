@@ -18,6 +18,9 @@ const (
 func (p *page) note(f *review.Finding, wide int) []line {
 	c, i := f.Clause, verdictInk(f.Judgement)
 	head := line{{text: " "}}.add(flagText(f.Number), i).at(noteText).add(verdictWords(f.Judgement), i).add(": "+c.ID, noInk)
+	if f.Subject != f.Part() { // the name by which a permit would call it
+		head = head.add(", "+safe(f.Subject), noInk)
+	}
 	out := []line{head}
 	if place := p.placeWords(f.Place); head.width()+1+width(place) <= wide {
 		out[0] = head.right(place, wide, referenceInk)
@@ -28,6 +31,9 @@ func (p *page) note(f *review.Finding, wide int) []line {
 		out = append(out, labelled(label, sentence(text), noteText, noteInner, wide, ink)...)
 	}
 	out = append(out, paragraph(sentence(c.Title), noteText, wide)...)
+	if f.Permit != nil {
+		add("Leave", permitWords(f.Permit)+". "+capital(f.Permit.Reason), noInk)
+	}
 	if f.Verdict == review.NotMet {
 		add("State", stateNote(f.Judgement), noInk)
 	}

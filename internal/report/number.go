@@ -175,21 +175,11 @@ func fixed(x float64, decimals int) string {
 	return text
 }
 
-// rounded keeps nine significant digits: more than any input has, and few enough
-// to be the same on every machine.
-func rounded(x float64) float64 {
-	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0
-	}
-	y, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 8, 64), 64)
-	return y
-}
-
 func roundedLimit(x *float64) *float64 {
 	if x == nil {
 		return nil
 	}
-	y := rounded(*x)
+	y := review.Rounded(*x)
 	return &y
 }
 

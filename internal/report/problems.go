@@ -14,6 +14,10 @@ func Problems(w io.Writer, file string, problems []system.Problem, o Options) er
 	if o.Width > bodyWidth {
 		most = min(o.Width, 160)
 	}
+	return write(w, problemLines(file, problems, most), most, o.Colour)
+}
+
+func problemLines(file string, problems []system.Problem, most int) []line {
 	out := []line{
 		line{}.add(safe(file), referenceInk).add(" cannot be reviewed yet", noInk),
 		{},
@@ -22,8 +26,7 @@ func Problems(w io.Writer, file string, problems []system.Problem, o Options) er
 	for _, p := range problems {
 		rows = append(rows, []string{placeOf(p), p.Found, p.Write})
 	}
-	out = append(out, table(rows, 2, most, 14, (most-20)/2)...)
-	return write(w, out, most, o.Colour)
+	return append(out, table(rows, 2, most, 14, (most-20)/2)...)
 }
 
 // placeOf is line and column, as an editor shows them.

@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
@@ -49,63 +48,18 @@ func (w *sheeter) assumptions() []Section {
 	return section(2, "assumed", "Assumptions", t)
 }
 
-// permits is the leave to differ that the file gives, before and after building.
+// permits is the leave to differ that is given, before and after building.
 func (w *sheeter) permits() []Section {
-	if w.System == nil {
-		return nil
-	}
 	t := Table{Name: "permits", Caption: "Leave to differ from a clause; it never changes a verdict, and a safety clause has none",
-		Columns: []Column{{Head: "clause"}, {Head: "subject"}, {Head: "kind"}, {Head: "reason"}, {Head: "in its place"}, {Head: "who"}, {Head: "from"}, {Head: "until"}, {Head: "holds"}, {Head: "verdict here"}}}
-	for _, kind := range []struct{ key, words string }{{"permits", "deviation permit"}, {"concessions", "concession"}} {
-		for _, at := range w.System.Items("/" + kind.key) {
-			word := func(key string) string { text, _ := w.System.Word(at + "/" + key).Value(); return text }
-			clause, subject := word("clause"), word("subject")
-			t.Rows = append(t.Rows, cells(clause, subject, kind.words, word("reason"), word("instead"), word("who"), word("since"), word("until"),
-				w.holds(clause, word("since"), word("until")), w.verdictOf(clause, subject)))
-		}
+		Columns: []Column{{Head: "clause"}, {Head: "subject"}, {Head: "kind"}, {Head: "reason"}, {Head: "in its place"}, {Head: "who"}, {Head: "from"}, {Head: "until"}, {Head: "on this day"}}}
+	for _, l := range w.Permits {
+		t.Rows = append(t.Rows, cells(l.Clause, l.Subject, l.Kind(), l.Reason, l.Instead, l.Who, l.Since, l.Until, standingWords(l)))
 	}
 	if len(t.Rows) == 0 {
-		return section(2, "permits", "Deviation permits", Text("The file gives none."))
+		return section(2, "permits", "Deviation permits", Text("None is given."))
 	}
+	t.Caption += "; held on " + w.AsOf
 	return section(2, "permits", "Deviation permits", t)
-}
-
-// holds says whether leave to differ holds on the day of the sheet. Days are
-// written year first, so that they sort as text.
-func (w *sheeter) holds(clause, since, until string) string {
-	var known, safety bool
-	for _, j := range w.Judgements {
-		if j.Clause.ID == clause {
-			known, safety = true, j.Clause.Safety
-		}
-	}
-	switch day := w.stamp.AsOf; {
-	case safety:
-		return "no: a safety clause has none"
-	case !known:
-		return "no clause of that name is judged here"
-	case day == "":
-		return "? say --as-of"
-	case since != "" && day < since:
-		return "not yet"
-	case until != "" && day > until:
-		return "no: it has run out"
-	}
-	return "yes"
-}
-
-// verdictOf is what a clause comes to on a subject.
-func (w *sheeter) verdictOf(clause, subject string) string {
-	out := ""
-	for _, j := range w.Judgements {
-		if j.Clause.ID != clause || strings.ReplaceAll(j.Subject, "/", ".") != subject && w.partOf(j.Subject) != subject {
-			continue
-		}
-		if out = string(j.Verdict); j.Verdict == review.NotMet || j.Verdict == review.Undetermined {
-			break
-		}
-	}
-	return out
 }
 
 // notLookedAt is what the file states and nothing read, and the clauses that found nothing to judge.

@@ -8,7 +8,6 @@ import (
 	"unicode"
 
 	"dryfit/internal/quantity"
-	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
@@ -128,27 +127,6 @@ func TestSlugsAndNames(t *testing.T) {
 	slices.Sort(got)
 	if len(slices.Compact(got)) != 4 {
 		t.Errorf("%v are not four names", got)
-	}
-}
-
-// Leave to differ holds from its first to its last day, never for a safety clause.
-func TestPermitsHold(t *testing.T) {
-	w := &sheeter{page: &page{Review: &review.Review{Judgements: []*review.Judgement{
-		{Clause: &review.Clause{ID: "well_depth"}}, {Clause: &review.Clause{ID: "open_water", Safety: true}}}}}}
-	for _, c := range []struct{ clause, since, until, day, want string }{
-		{"well_depth", "", "2027-01-31", "2026-03-14", "yes"},
-		{"well_depth", "", "2027-01-31", "2027-01-31", "yes"},
-		{"well_depth", "", "2027-01-31", "2027-02-01", "no: it has run out"},
-		{"well_depth", "2026-04-01", "2027-01-31", "2026-03-14", "not yet"},
-		{"well_depth", "2026-03-14", "2027-01-31", "2026-03-14", "yes"},
-		{"well_depth", "", "2027-01-31", "", "? say --as-of"},
-		{"open_water", "", "2027-01-31", "2026-03-14", "no: a safety clause has none"},
-		{"no_such", "", "2027-01-31", "2026-03-14", "no clause of that name is judged here"},
-	} {
-		w.stamp.AsOf = c.day
-		if got := w.holds(c.clause, c.since, c.until); got != c.want {
-			t.Errorf("%+v: %s", c, got)
-		}
 	}
 }
 

@@ -66,7 +66,7 @@ func (w *sheeter) standingOf() []Section {
 			out = append(out, Text("The file adds: "+note))
 		}
 	}
-	out = append(out, Text(w.outcome()))
+	out = append(out, Text(comesTo(&w.Summary)))
 	todo := Table{Name: "first", Caption: "What to do, in this order", Columns: []Column{{Head: "order"}, {Head: "what"}, {Head: "flags and parts"}}}
 	for i, s := range w.todo(w.ToDo()) {
 		label := strconv.Itoa(i + 1)

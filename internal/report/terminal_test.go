@@ -270,11 +270,16 @@ func TestOutcome(t *testing.T) {
 		{"for-review", [][]*review.Judgement{judge(should, review.NotMet), judge(shall, review.Met)},
 			"Two clauses apply to this loop and one is met. One should is not met; nothing is undetermined. Nothing that shall be is against it; what should be is worth a thought."},
 	} {
-		r := &review.Review{Status: c.status}
-		for _, j := range c.judged {
-			r.Judgements = append(r.Judgements, j...)
+		r := &review.Review{Summary: review.Summary{Status: c.status}}
+		for _, list := range c.judged {
+			for _, j := range list {
+				r.Judgements = append(r.Judgements, j)
+				if j.Verdict != review.Met {
+					r.Findings = append(r.Findings, &review.Finding{Judgement: j})
+				}
+			}
 		}
-		if got := newPage(r, Options{}).outcome(); got != c.want {
+		if got := comesTo(&r.Summary); got != c.want {
 			t.Errorf("got  %s\nwant %s", got, c.want)
 		}
 	}

@@ -3,6 +3,7 @@ package report
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"dryfit/internal/review"
 )
@@ -36,10 +37,11 @@ func series(items []string, last string) string {
 
 // capital makes the first letter of a sentence large.
 func capital(text string) string {
-	if text == "" {
-		return ""
+	_, size := utf8.DecodeRuneInString(text)
+	if text == "" || !utf8.ValidString(text[:size]) {
+		return text
 	}
-	return strings.ToUpper(text[:1]) + text[1:]
+	return strings.ToUpper(text[:size]) + text[size:]
 }
 
 // sentence ends text with a full stop.

@@ -12,8 +12,11 @@ import (
 // numbered and placed. Remedies are added to the findings afterwards.
 func New(s *system.System, l *working.Ledger, c working.Catalogue, book []*Clause, judgements []*Judgement) *Review {
 	r := &Review{
-		File: s.Document.File, System: s, Ledger: l, Catalogue: c,
-		Judgements: judgements, Stated: StatedIn(s, l), Assumed: l.Assumptions(),
+		Summary: Summary{File: s.Document.File, Judgements: judgements},
+		System:  s, Ledger: l, Catalogue: c, Stated: StatedIn(s, l), Assumed: l.Assumptions(),
+	}
+	for _, d := range s.Deviations() {
+		r.Permits = append(r.Permits, &Permit{Deviation: d})
 	}
 	r.Name, _ = s.Name.Value()
 	r.Status, _ = s.Status.Value()
@@ -21,6 +24,7 @@ func New(s *system.System, l *working.Ledger, c working.Catalogue, book []*Claus
 	heard := map[*Clause]bool{}
 	for _, j := range judgements {
 		heard[j.Clause] = true
+		j.round()
 		if j.Verdict == NotMet || j.Verdict == Undetermined {
 			r.Findings = append(r.Findings, &Finding{
 				Judgement: j, Number: len(r.Findings) + 1, Place: s.Document.Place(j.At), Shows: shown(l, j),
@@ -104,15 +108,18 @@ func shown(l *working.Ledger, j *Judgement) []*working.Node {
 }
 
 // ToDo is the findings in the order in which to act on them: safety first, then
-// shall before should, then what uses most of its limit.
-func (r *Review) ToDo() []*Finding {
-	out := append([]*Finding(nil), r.Findings...)
+// shall before should, then what uses most of its limit; what there is leave for comes last.
+func (s *Summary) ToDo() []*Finding {
+	out := append([]*Finding(nil), s.Findings...)
 	share := func(f *Finding) float64 {
 		u, _ := f.OfLimit()
 		return u
 	}
 	sort.SliceStable(out, func(i, k int) bool {
 		a, b := out[i], out[k]
+		if (a.Permit == nil) != (b.Permit == nil) {
+			return a.Permit == nil
+		}
 		if a.Clause.Safety != b.Clause.Safety {
 			return a.Clause.Safety
 		}

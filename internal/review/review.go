@@ -13,6 +13,7 @@ type Finding struct {
 	Place    system.Place
 	Remedies []Remedy
 	Shows    []*working.Node
+	Permit   *Permit // leave to differ that holds on the day; nil without
 }
 
 // Remedy is a set of edits to the file that were tried and make the clause met
@@ -32,20 +33,16 @@ type Then struct {
 	Word  string // of a fact; empty for a quantity
 }
 
-// Review is everything that is said about one system.
+// Review is everything that is said about one system: what is said in short, and
+// the system with all that was worked out, which every number can be followed in.
 type Review struct {
-	File       string
-	System     *system.System
-	Ledger     *working.Ledger
-	Catalogue  working.Catalogue
-	Name       string
-	Status     string
-	Judgements []*Judgement // every clause on every subject, in order round the loop
-	Findings   []*Finding   // in the same order
-	Silent     []*Clause    // clauses that found no subject in this loop
-	Stated     []Stated     // what the file states and measures, beside what is worked out
-	Assumed    []*working.Node
-	NotLooked  []Remark
+	Summary
+	System    *system.System
+	Ledger    *working.Ledger
+	Catalogue working.Catalogue
+	Stated    []Stated // what the file states and measures, beside what is worked out
+	Assumed   []*working.Node
+	NotLooked []Remark
 }
 
 // Remark is a value of the file with its place.
@@ -62,21 +59,3 @@ const (
 	Unreadable   = 2 // the file cannot be read or is invalid, or the tool was called wrongly
 	Fault        = 3 // the tool itself failed
 )
-
-// ExitStatus is Act when a clause of the strength held to, or a stronger one, is
-// open. While the file says `status: concept`, an undetermined clause that is no
-// safety clause is listed and does not count.
-func (r *Review) ExitStatus(heldTo Strength) int {
-	for _, f := range r.Findings {
-		if r.counts(f, heldTo) {
-			return Act
-		}
-	}
-	return NothingToAct
-}
-
-func (r *Review) counts(f *Finding, heldTo Strength) bool {
-	binding := f.Clause.Strength == Shall || (heldTo == Should && f.Clause.Strength == Should)
-	excused := r.Status == "concept" && f.Verdict == Undetermined && !f.Clause.Safety
-	return binding && !excused
-}

@@ -88,7 +88,7 @@ func TestExitStatus(t *testing.T) {
 		{"concept, not met", "concept", Shall, open(Shall, NotMet, false), Act},
 		{"concept, safety undetermined", "concept", Shall, open(Shall, Undetermined, true), Act},
 	} {
-		r := Review{Status: c.status}
+		r := Summary{Status: c.status}
 		if c.f != nil {
 			r.Findings = []*Finding{c.f}
 		}
@@ -103,7 +103,7 @@ func TestSafetyComesFirstThenShallThenWhatUsesMost(t *testing.T) {
 		return &Finding{Judgement: &Judgement{Clause: &Clause{ID: id, Strength: s, Safety: safety}, Verdict: v,
 			Value: working.Exactly(x), Limit: Limit{Most: of(1)}}}
 	}
-	r := Review{Findings: []*Finding{
+	r := Summary{Findings: []*Finding{
 		make("should", Should, false, NotMet, 9), make("unsaid", Shall, false, Undetermined, 0), make("some", Shall, false, NotMet, 2),
 		make("much", Shall, false, NotMet, 3), make("safety", Shall, true, NotMet, 1.1)}}
 	got := ""

@@ -35,7 +35,7 @@ var speedQuantities = []working.Definition{
 
 var speedSets = []working.Named{{Name: "radial_flow_settlers", Title: "radial-flow settlers: vessels with that role"}}
 
-func define(name string) working.Definition { return working.Define(Quantities, name) }
+var define = working.Definer(Quantities)
 
 // Survey enters what this package works out into the ledger, after the loop's levels and flows.
 func Survey(s *system.System, l *working.Ledger) {

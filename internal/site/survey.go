@@ -30,7 +30,7 @@ func yesNo(name, title, of string) working.FactDefinition {
 	return working.FactDefinition{Name: name, Title: title, Words: []string{"yes", "no"}, Of: of}
 }
 
-func define(name string) working.Definition { return working.Define(Quantities, name) }
+var define = working.Definer(Quantities)
 
 // Survey enters what this package works out into the ledger, after the loop's levels.
 func Survey(s *system.System, l *working.Ledger) {

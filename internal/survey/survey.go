@@ -3,6 +3,8 @@
 package survey
 
 import (
+	"context"
+
 	"dryfit/internal/fishload"
 	"dryfit/internal/loop"
 	"dryfit/internal/making"
@@ -15,14 +17,25 @@ import (
 
 // Survey works out everything about a system that dryfit knows how to.
 func Survey(s *system.System) *working.Ledger {
-	l, t := working.NewLedger(), tables.Embedded()
-	loop.Survey(s, t, l)
-	fishload.Survey(s, t, l)
-	settling.Survey(s, l)
-	fishload.Renewal(s, t, l)
-	making.Survey(s, t, l)
-	site.Survey(s, l)
+	l, _ := Within(context.Background(), s) // which never ends
 	return l
+}
+
+// Within is the same for as long as the context lasts: then it gives the context's error, and no ledger.
+func Within(ctx context.Context, s *system.System) (*working.Ledger, error) {
+	l, t := working.NewLedger(), tables.Embedded()
+	err := l.Within(ctx, func() {
+		loop.Survey(s, t, l)
+		fishload.Survey(s, t, l)
+		settling.Survey(s, l)
+		fishload.Renewal(s, t, l)
+		making.Survey(s, t, l)
+		site.Survey(s, l)
+	})
+	if err != nil {
+		return nil, err
+	}
+	return l, nil
 }
 
 // Follow plays the scenes of a case in time, all of its faults or one; with an empty case, all that there are.

@@ -67,7 +67,7 @@ func (e *explainer) alone(pointer string, n *node, rule map[string]any) string {
 	name, lead := strings.NewReplacer("-", "_", " ", "_").Replace(n.text), ""
 	if !slices.Contains(keys, name) {
 		if name = alsoCalled[name]; !slices.Contains(keys, name) {
-			name = nearest(n.text, keys)
+			name = Nearest(n.text, keys)
 		}
 		if name == "" {
 			return ""

@@ -25,7 +25,7 @@ func (e *explainer) unknown(holder string, rule map[string]any) {
 		}
 		write := "the keys here are " + e.few(allowed)
 		free := without(allowed, n)
-		near := nearest(k.name, free)
+		near := Nearest(k.name, free)
 		if meant := alsoCalled[k.name]; slices.Contains(free, meant) {
 			near = meant
 		}

@@ -88,7 +88,7 @@ func (r referrer) dangling(pointer, name, sort string, candidates []string, amon
 		}
 	}
 	write := "there is no " + sort + " to name: add one first"
-	near := nearest(name, candidates)
+	near := Nearest(name, candidates)
 	for _, sort := range []string{"vessels", "pipes", "pumps", "lines", "stands", "appliances", "modes"} {
 		if fold(near) == fold(name) && r.ps.broken[child("/"+sort, near)] {
 			return // the name itself is what is wrong

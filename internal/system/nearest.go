@@ -5,9 +5,9 @@ import (
 	"strings"
 )
 
-// nearest is the candidate that differs least from what was written, or "" when
+// Nearest is the candidate that differs least from what was written, or "" when
 // none is near: at most two letters in five may differ.
-func nearest(written string, candidates []string) string {
+func Nearest(written string, candidates []string) string {
 	best, least := "", len([]rune(written))*2/5
 	if least < 1 {
 		least = 1
@@ -37,7 +37,7 @@ func likely(written string, candidates []string) []string {
 			best = append(best, c)
 		}
 	}
-	if near := nearest(written, candidates); near != "" && (len(best) == 0 || slices.Contains(best, near)) {
+	if near := Nearest(written, candidates); near != "" && (len(best) == 0 || slices.Contains(best, near)) {
 		return []string{near}
 	}
 	if len(best) > 4 {

@@ -156,7 +156,7 @@ func TestDistance(t *testing.T) {
 		}
 	}
 	for written, want := range map[string]string{"lip_att": "lip_at", "Lip-At": "lip_at", "crest": "", "insde": "inside", "xyz": ""} {
-		if got := nearest(written, []string{"lip_at", "inside", "outside", "crest_at_the_rim"}); got != want {
+		if got := Nearest(written, []string{"lip_at", "inside", "outside", "crest_at_the_rim"}); got != want {
 			t.Errorf("nearest to %q: %q, want %q", written, got, want)
 		}
 	}

@@ -52,7 +52,7 @@ func (p *Pipe) unlisted(t *tables.Tables, ps *problems, standard, class, size st
 			return
 		}
 		write := "the table has " + listed(among)
-		if near := nearest(w.text, among); near != "" {
+		if near := Nearest(w.text, among); near != "" {
 			write = "the nearest " + what + " in the table is " + quoted(near)
 		}
 		ps.add(w.pointer, quoted(w.text)+", a "+what+" that is not in the table of pipes", write+own)

@@ -2,6 +2,7 @@ package system
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -16,47 +17,68 @@ import (
 	"dryfit/schema"
 )
 
-// Rules are a compiled JSON Schema, beside its text in which the words for a problem are looked up.
+// Rules are a JSON Schema: the validator that is made of it, beside its text in
+// which the words for a problem are looked up. Several goroutines may use them.
 type Rules struct {
+	text    any
+	order   map[uintptr][]string // see [ordered]
+	formats map[string]func(any) bool
+
+	mutex  sync.Mutex
 	schema *jsonschema.Schema
-	text   any
-	order  map[uintptr][]string // see [ordered]
+	covers map[string]bool // the keys of which the validator knows the rules; nil if it knows all
 }
 
-// systemRules is the schema of a system file, compiled on first use.
-var systemRules = sync.OnceValues(func() (*Rules, error) { return Compile(schema.System) })
+// systemRules is the schema of a system file, decoded on first use.
+var systemRules = sync.OnceValues(func() (*Rules, error) { return decoded(schema.System) })
 
 // Compile prepares a JSON Schema 2020-12 for [ReadWith]. It refuses every reference out of the schema itself.
 func Compile(data []byte) (*Rules, error) {
+	book, err := decoded(data)
+	if err != nil {
+		return nil, err
+	}
+	book.schema, err = book.compile(book.text)
+	return book, err
+}
+
+// decoded is a schema without its validator.
+func decoded(data []byte) (*Rules, error) {
+	book := &Rules{order: map[uintptr][]string{}, formats: map[string]func(any) bool{}}
+	for _, kind := range quantity.Kinds() {
+		book.formats[string(kind)] = isFormat(string(kind))
+	}
+	for name := range measures {
+		book.formats[name] = isFormat(name)
+	}
+	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date", "id"} {
+		book.formats[name] = isFormat(name)
+	}
+	var err error
+	if book.text, err = ordered(data, book.order); err != nil {
+		return nil, err
+	}
+	return book, known(book.text, book.formats)
+}
+
+// compile makes the validator of a schema.
+func (book *Rules) compile(text any) (*jsonschema.Schema, error) {
+	data, err := json.Marshal(text)
+	if err != nil {
+		return nil, err
+	}
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft2020
 	c.AssertFormat = true
 	c.LoadURL = func(url string) (io.ReadCloser, error) {
 		return nil, fmt.Errorf("the schema refers to %s, which is outside it", url)
 	}
-	for _, kind := range quantity.Kinds() {
-		c.Formats[string(kind)] = isFormat(string(kind))
-	}
-	for name := range measures {
-		c.Formats[name] = isFormat(name)
-	}
-	for _, name := range []string{"length-or-fit", "concentration-or-none", "current-or-none", "date", "id"} {
-		c.Formats[name] = isFormat(name)
-	}
-	book := &Rules{order: map[uintptr][]string{}}
-	var err error
-	if book.text, err = ordered(data, book.order); err != nil {
-		return nil, err
-	}
-	if err := known(book.text, c.Formats); err != nil {
-		return nil, err
-	}
+	c.Formats = book.formats
 	const here = "dryfit:///schema.json"
 	if err := c.AddResource(here, bytes.NewReader(data)); err != nil {
 		return nil, err
 	}
-	book.schema, err = c.Compile(here)
-	return book, err
+	return c.Compile(here)
 }
 
 // known refuses a format that nothing checks: the validator would pass over it in silence.
@@ -108,7 +130,12 @@ func ReadWith(rules *Rules, file string, data []byte) (*Document, []Problem) {
 
 // validate holds the document against the schema.
 func (book *Rules) validate(doc *Document, ps *problems) {
-	err := book.schema.Validate(doc.root.plain())
+	schema, err := book.validator(doc)
+	if err != nil {
+		ps.add("", "a schema that does not compile: "+err.Error(), "report this as a fault of dryfit")
+		return
+	}
+	err = schema.Validate(doc.root.plain())
 	var bad *jsonschema.ValidationError
 	switch {
 	case err == nil:

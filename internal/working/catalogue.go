@@ -26,13 +26,18 @@ type Named struct {
 	Title string
 }
 
-// Define finds the definition of a quantity in a list. A name that is not in it is
-// a mistake of the caller and panics.
-func Define(list []Definition, name string) Definition {
-	for _, d := range list {
-		if d.Name == name {
-			return d
-		}
+// Definer finds the definition of a quantity in a list by its name. A name that is
+// not in it is a mistake of the caller and panics.
+func Definer(list []Definition) func(name string) Definition {
+	at := make(map[string]int, len(list))
+	for i, d := range list {
+		at[d.Name] = i
 	}
-	panic("working: no quantity is called " + name)
+	return func(name string) Definition {
+		i, ok := at[name]
+		if !ok {
+			panic("working: no quantity is called " + name)
+		}
+		return list[i]
+	}
 }

@@ -1,6 +1,7 @@
 package working
 
 import (
+	"context"
 	"fmt"
 
 	"dryfit/internal/quantity"
@@ -14,6 +15,7 @@ type Ledger struct {
 	Sets      map[string][]string            // set name -> subjects
 	Relations map[string]map[string][]string // relation -> subject -> subjects
 	Scenes    []Scene                        // what was followed in time, in the order of the cases
+	ctx       context.Context                // of Within, while it works
 }
 
 // NewLedger is an empty ledger.
@@ -28,6 +30,7 @@ func NewLedger() *Ledger {
 // Work works a quantity from its inputs and enters it. Entering an address twice
 // is a mistake of the caller and panics.
 func (l *Ledger) Work(a Address, d Definition, at string, f Func, inputs ...Input) *Node {
+	l.GoOn()
 	if _, twice := l.at[a]; twice {
 		panic("working: " + a.String() + " is entered twice")
 	}
@@ -71,41 +74,40 @@ func (l *Ledger) AgainWith(a Address, values map[string]float64) (Value, []Gap, 
 	if n == nil {
 		return Value{}, nil, fmt.Errorf("there is no quantity %s", a)
 	}
-	w := replaced{values, map[*Node]settled{}}
-	out, _ := w.again(n)
+	w := replaced{values, map[*Node]*settled{}}
+	out := w.again(n)
 	return out.value, out.gaps, nil
 }
 
 // replaced works nodes again with the values at some file pointers replaced.
 type replaced struct {
 	values map[string]float64
-	done   map[*Node]settled
+	done   map[*Node]*settled
 }
 
-// again is what a node comes to, and whether the value replaced has a part in it.
-func (w replaced) again(n *Node) (settled, bool) {
+// again is what a node comes to: what it is anyway, where no value replaced has a part in it.
+func (w replaced) again(n *Node) *settled {
 	if s, seen := w.done[n]; seen {
-		return s, s.moved
+		return s
 	}
-	s := settled{n.value, n.all, n.gaps, false}
+	s := &n.settled
 	switch {
 	case n.Origin == Worked:
-		in := make([]settled, len(n.Inputs))
-		for i, from := range n.Inputs {
-			one, moved := w.again(from.Node)
-			in[i], s.moved = one, s.moved || moved
+		moved := false
+		for _, in := range n.Inputs {
+			moved = w.again(in.Node) != &in.settled || moved
 		}
-		if s.moved {
-			s, _ = n.from(in, atMiddles)
-			s.moved = true
+		if moved {
+			anew, _ := n.from(w.again, atMiddles)
+			s = &anew
 		}
-	case n.Origin != Listed:
-		if x, there := w.values[n.Pointer]; there && n.Pointer != "" {
-			s = settled{value: Exactly(x), moved: true}
+	case n.Origin != Listed && n.Pointer != "":
+		if x, there := w.values[n.Pointer]; there {
+			s = &settled{value: Exactly(x)}
 		}
 	}
 	w.done[n] = s
-	return s, s.moved
+	return s
 }
 
 // Reads is the file pointers that a node depends on, each once, in the order of the working.

@@ -33,13 +33,11 @@ type Node struct {
 	Sure    string
 	Inputs  []Input
 
-	work  Func
-	many  Many // of a solution
-	part  int  // of its only input, a solution: which of its numbers this is, from one up
-	value Value
-	all   []Part // of a solution
-	note  string
-	gaps  []Gap
+	work Func
+	many Many // of a solution
+	part int  // of its only input, a solution: which of its numbers this is, from one up
+	note string
+	settled
 }
 
 // Input is a node under the symbol that the formula gives it.
@@ -89,12 +87,12 @@ func File(title string, s Stated) *Node {
 
 // Fixed is a node for a constant.
 func Fixed(title string, kind quantity.Kind, x float64, source string) *Node {
-	return &Node{Title: title, Kind: kind, Origin: Constant, value: Exactly(x), Source: source}
+	return &Node{Title: title, Kind: kind, Origin: Constant, settled: settled{value: Exactly(x)}, Source: source}
 }
 
 // Row is a node for a value from a table, named in the file at pointer.
 func Row(title string, kind quantity.Kind, v Value, pointer, source, sure string) *Node {
-	n := &Node{Title: title, Kind: kind, Origin: Listed, Pointer: pointer, At: pointer, Source: source, Sure: sure, value: v}
+	n := &Node{Title: title, Kind: kind, Origin: Listed, Pointer: pointer, At: pointer, Source: source, Sure: sure, settled: settled{value: v}}
 	if !finite(v.X) || !finite(v.Low) || !finite(v.High) {
 		n.gaps = []Gap{{Pointer: pointer, Why: "the table has no figure for it"}}
 	}
@@ -110,7 +108,7 @@ func Assume(title string, kind quantity.Kind, v Value, pointer, source, sure str
 
 // Unknown is a node without a number: the reason stands in its place.
 func Unknown(title string, kind quantity.Kind, pointer, why string) *Node {
-	return &Node{Title: title, Kind: kind, Origin: Absent, Pointer: pointer, At: pointer, gaps: []Gap{{Pointer: pointer, Why: why}}}
+	return &Node{Title: title, Kind: kind, Origin: Absent, Pointer: pointer, At: pointer, settled: settled{gaps: []Gap{{Pointer: pointer, Why: why}}}}
 }
 
 // Step is a node worked from others that is not entered under an address: an
@@ -123,16 +121,11 @@ func Step(title string, kind quantity.Kind, formula, source string, f Func, inpu
 
 // settle works the node from its inputs.
 func (n *Node) settle() {
-	in := make([]settled, len(n.Inputs))
-	for i, from := range n.Inputs {
-		in[i] = settled{from.value, from.all, from.gaps, false}
-	}
 	spread := spreadOf
 	if naturalZero(n.Kind) {
 		spread = ratioSpreadOf
 	}
-	s, note := n.from(in, spread)
-	n.value, n.all, n.note, n.gaps = s.value, s.all, note, s.gaps
+	n.settled, n.note = n.from(func(in *Node) *settled { return &in.settled }, spread)
 }
 
 // naturalZero says that there is nothing below zero of a kind, or that it is a ratio.
@@ -147,30 +140,46 @@ func naturalZero(kind quantity.Kind) bool {
 // settled is what a node comes to.
 type settled struct {
 	value Value
-	all   []Part
+	all   []Part // of a solution
 	gaps  []Gap
-	moved bool // in working again: by the value replaced
 }
 
 // from works a node from what its inputs come to.
-func (n *Node) from(in []settled, spread func(Func, []Value) (Value, string)) (out settled, note string) {
-	values := make([]Value, len(in))
-	for i, one := range in {
-		values[i] = one.value
-		out.gaps = addGaps(out.gaps, one.gaps)
+func (n *Node) from(what func(in *Node) *settled, spread func(Func, []Value) (Value, string)) (out settled, note string) {
+	for _, in := range n.Inputs {
+		if gaps := what(in.Node).gaps; len(gaps) > 0 {
+			out.gaps = addGaps(out.gaps, gaps)
+		}
 	}
-	switch {
-	case len(out.gaps) > 0:
-	case n.many != nil:
-		out.all = n.many(middles(values))
-		out.value = Exactly(out.all[0].X)
-	case n.part > 0:
-		one := in[0].all[n.part]
+	if len(out.gaps) > 0 {
+		return out, ""
+	}
+	if n.part > 0 {
+		one := what(n.Inputs[0].Node).all[n.part]
 		out.value, note, out.gaps = checked(Exactly(one.X), one.Why)
-	default:
-		v, why := spread(n.work, values)
-		out.value, note, out.gaps = checked(v, why)
+		return out, note
 	}
+	x, values, doubtful := make([]float64, len(n.Inputs)), []Value(nil), false
+	for i, in := range n.Inputs {
+		v := what(in.Node).value
+		x[i], doubtful = v.X, doubtful || v.Spread()
+	}
+	if n.many != nil {
+		out.all = n.many(x)
+		out.value = Exactly(out.all[0].X)
+		return out, ""
+	}
+	if !doubtful {
+		y, why := n.work(x)
+		out.value, note, out.gaps = checked(Exactly(y), why)
+		return out, note
+	}
+	values = make([]Value, len(n.Inputs))
+	for i, in := range n.Inputs {
+		values[i] = what(in.Node).value
+	}
+	v, why := spread(n.work, values)
+	out.value, note, out.gaps = checked(v, why)
 	return out, note
 }
 

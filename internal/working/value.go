@@ -24,12 +24,8 @@ func (v Value) Spread() bool { return v.Low < v.High }
 //
 // An end at which f has no answer is left out of the range and said in the note.
 func spreadOf(f Func, in []Value) (Value, string) {
-	out, ends, note := endsOf(f, in)
-	for _, end := range ends {
-		out.Low -= out.X - end.Low
-		out.High += end.High - out.X
-	}
-	return out, note
+	sum, _, note := endsOf(f, in)
+	return sum, note
 }
 
 // ratioSpreadOf is the same for what cannot be less than nothing: a time, a mass.
@@ -39,31 +35,28 @@ func spreadOf(f Func, in []Value) (Value, string) {
 //
 // Where the number is not above zero, or an end is below it, the deviations are added.
 func ratioSpreadOf(f Func, in []Value) (Value, string) {
-	out, ends, note := endsOf(f, in)
-	for _, end := range ends {
-		if out.X <= 0 || end.Low < 0 {
-			return spreadOf(f, in)
-		}
+	sum, product, note := endsOf(f, in)
+	if math.IsNaN(product.X) {
+		return sum, note
 	}
-	for _, end := range ends {
-		out.Low *= end.Low / out.X
-		out.High *= end.High / out.X
-	}
-	return out, note
+	return product, note
 }
 
-// endsOf is f at the middle of its inputs, and its least and greatest for each input that has a spread.
-func endsOf(f Func, in []Value) (middle Value, ends []Value, note string) {
+// endsOf is f at the middle of its inputs, with the spread that its deviations come to, added up and
+// multiplied: for each input that has a spread, its least and greatest with the others left at the middle. There
+// is no product where the number is not above zero, or an end is below it.
+func endsOf(f Func, in []Value) (sum, product Value, note string) {
 	x := middles(in)
 	y, note := f(x)
 	if !finite(y) {
-		return Exactly(math.NaN()), nil, note
+		return Exactly(math.NaN()), Exactly(math.NaN()), note
 	}
+	sum, product = Exactly(y), Exactly(y)
 	for i, v := range in {
 		if !v.Spread() {
 			continue
 		}
-		one := Exactly(y)
+		least, greatest := y, y
 		for _, end := range []float64{v.Low, v.High} {
 			x[i] = end
 			at, why := f(x)
@@ -71,12 +64,17 @@ func endsOf(f Func, in []Value) (middle Value, ends []Value, note string) {
 				note = "at one end of its spread there is no answer: " + why
 				continue
 			}
-			one.Low, one.High = math.Min(one.Low, at), math.Max(one.High, at)
+			least, greatest = math.Min(least, at), math.Max(greatest, at)
 		}
 		x[i] = v.X
-		ends = append(ends, one)
+		sum.Low -= y - least
+		sum.High += greatest - y
+		if product.Low *= least / y; y <= 0 || least < 0 {
+			product.X = math.NaN()
+		}
+		product.High *= greatest / y
 	}
-	return Exactly(y), ends, note
+	return sum, product, note
 }
 
 // middles is the middle of each value.

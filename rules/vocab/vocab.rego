@@ -18,32 +18,53 @@ always := ["always"]
 
 # The worst value of a subject in the cases, held against {"least": x}, {"most": y} or both.
 # A value at its limit is met. One value outside is enough for "not met", whatever else is missing.
-held(subject, column, cases, limit) := _joined([
-	{"subject": subject, "quantity": column.name, "limit": limit, "at": object.get(entry, "at", "")},
-	_compared(_values(entry, cases), _gaps(entry, cases), limit),
-]) if {
+held(subject, column, cases, limit) := {
+	"subject": subject, "quantity": column.name, "limit": limit, "at": object.get(entry, "at", ""), "verdict": verdict,
+	"value": worst.value, "low": worst.low, "high": worst.high, "when": worst.when,
+} if {
+	entry := column.of[subject]
+	worst := _worst([value | some name in cases; some value in entry["in"][name]], limit)
+	verdict := _compared(worst.value, limit, entry, cases)
+}
+
+else := {
+	"subject": subject, "quantity": column.name, "limit": limit, "at": object.get(entry, "at", ""),
+	"verdict": "undetermined", "missing": _gaps(entry, cases),
+} if {
 	entry := object.get(column.of, subject, {})
 }
 
 # The word that a fact has, held against the words wanted.
-asked(subject, column, wanted) := _joined([
-	{"subject": subject, "fact": column.name, "wanted": wanted, "at": object.get(entry, "at", "")},
-	_answered(entry, wanted),
-]) if {
+asked(subject, column, wanted) := {
+	"subject": subject, "fact": column.name, "wanted": wanted, "at": object.get(entry, "at", ""),
+	"word": word, "verdict": _answered(word, wanted),
+} if {
+	entry := column.of[subject]
+	word := entry.word
+}
+
+else := {
+	"subject": subject, "fact": column.name, "wanted": wanted, "at": object.get(entry, "at", ""),
+	"verdict": "undetermined", "missing": {gap | some gap in object.get(entry, "missing", [])},
+} if {
 	entry := object.get(column.of, subject, {})
 }
 
 # "Or": the first that is met, else the first that is undetermined, else the first that is not met.
-any_of(judgements) := _first(judgements, ["met", "undetermined", "not met", "does not apply"])
+any_of(judgements) := judgement if judgement := _first(judgements, "met")
+
+else := judgement if judgement := _first(judgements, "undetermined")
+
+else := judgement if judgement := _first(judgements, "not met")
+
+else := _first(judgements, "does not apply")
 
 # "And": the first that is not met, else the first that is undetermined with the gaps of all of
 # them, else the first that is met with a number, else the first that is met with a word.
-all_of(judgements) := judgement if {
-	judgement := _first(judgements, ["not met"])
-}
+all_of(judgements) := judgement if judgement := _first(judgements, "not met")
 
 else := _joined([object.remove(judgement, ["missing"]), {"missing": gaps}]) if {
-	judgement := _first(judgements, ["undetermined"])
+	judgement := _first(judgements, "undetermined")
 	gaps := {gap | some other in judgements; some gap in other.missing}
 }
 
@@ -51,7 +72,9 @@ else := judgement if {
 	judgement := [met | some met in judgements; met.verdict == "met"; met.quantity][0]
 }
 
-else := _first(judgements, ["met", "does not apply"])
+else := judgement if judgement := _first(judgements, "met")
+
+else := _first(judgements, "does not apply")
 
 # A judgement that does not apply where the excuse is met: then the excuse says why.
 excused(judgement, excuse) := _joined([object.remove(excuse, ["verdict"]), {"verdict": "does not apply"}]) if {
@@ -68,19 +91,14 @@ else := _joined([judgement, {"on": whole}])
 # What the relation gives for a part: the line of a piece. Empty if it gives nothing.
 whole(relation, part) := object.get(relation, [part, 0], "")
 
-_compared(values, gaps, limit) := _joined([worst, {"verdict": "not met"}]) if {
-	worst := _worst(values, limit)
-	_outside(worst.value, limit)
-}
+# A value outside decides, whatever is missing.
+_compared(x, limit, entry, cases) := "not met" if _outside(x, limit)
 
-else := _joined([worst, {"verdict": "met"}]) if {
-	count(gaps) == 0
-	worst := _worst(values, limit)
-}
+else := "met" if count(_gaps(entry, cases)) == 0
 
-else := {"verdict": "undetermined", "missing": gaps}
+_outside(x, limit) if x > limit.most
 
-_values(entry, cases) := [value | some name in cases; some value in entry["in"][name]]
+_outside(x, limit) if x < limit.least
 
 _gaps(entry, cases) := {gap | some name in cases; some gap in _gaps_in(entry, name)}
 
@@ -94,24 +112,25 @@ else := [] if count(entry["in"][name]) > 0
 else := [name]
 
 # The value that lies farthest outside, or has the least room left.
-_worst(values, limit) := max({[_excess(value.value, limit), value] | some value in values})[1]
+_worst(values, limit) := max([[excess, value] |
+	some value in values
+	excess := max([value.value - most, least - value.value])
+])[1] if {
+	least := limit.least
+	most := limit.most
+}
 
-_excess(x, limit) := max({excess | excess := x - limit.most} | {excess | excess := limit.least - x})
+else := max([[value.value, value] | some value in values])[1] if limit.most
 
-_outside(x, limit) if x > limit.most
+else := max([value | some value in values; value.value == least]) if {
+	limit.least
+	least := min([value.value | some value in values])
+}
 
-_outside(x, limit) if x < limit.least
+_answered(word, wanted) := "met" if word in wanted
 
-_answered(entry, wanted) := {"word": entry.word, "verdict": "met"} if entry.word in wanted
+else := "not met"
 
-else := {"word": entry.word, "verdict": "not met"} if entry.word
-
-else := {"verdict": "undetermined", "missing": {gap | some gap in object.get(entry, "missing", [])}}
-
-_first(judgements, verdicts) := [judgement |
-	some verdict in verdicts
-	some judgement in judgements
-	judgement.verdict == verdict
-][0]
+_first(judgements, verdict) := [judgement | some judgement in judgements; judgement.verdict == verdict][0]
 
 _joined(parts) := {key: value | some part in parts; some key, value in part}

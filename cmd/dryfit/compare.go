@@ -1,0 +1,207 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"dryfit/internal/compare"
+	"dryfit/internal/corpus"
+	"dryfit/internal/report"
+	"dryfit/internal/review"
+	"dryfit/internal/system"
+)
+
+// comparing is the options of the command.
+type comparing struct {
+	as, units *choice
+	outputs   []string
+	asOf      string
+	all       bool
+}
+
+func (a *app) compareCommand() *cobra.Command {
+	o := comparing{as: newChoice("text", "text", "markdown", "json"), units: newChoice("metric", "metric", "us")}
+	cmd := &cobra.Command{
+		Use:   "compare A B",
+		Short: "what moved between two versions, and whether it got worse",
+		Long: "Reviews two versions of a loop and says what lies between them: values of the file, verdicts, margins and quantities that moved by more " +
+			"than 5 %, parts, cuts, holes, joints, cost, and leave to differ. A and B are files, or folders whose files are paired by their path, or REV:PATH, " +
+			"what stands at a path of a revision of git. As with git, a path goes from the top of the repository, one that begins with ./ or ../ from this " +
+			"folder, and REV: is the whole of it. A file that is there is read as a file, whatever its name. " +
+			"The exit status is 1 when something got worse: the verdict of a shall or a should, or a value that came nearer its limit by more than 5 % of it, or " +
+			"went that much further beyond; where leave to differ holds it does not count. Cost is neither worse nor better. It is 2 when a file cannot be read.",
+		Example: "dryfit compare courtyard-old.yaml courtyard.yaml\ndryfit compare HEAD:./courtyard.yaml courtyard.yaml\n" +
+			"dryfit compare main:designs designs --as markdown\ndryfit compare designs-2025 designs-2026 -o moved.json --all",
+		Args: twoVersions,
+		RunE: func(cmd *cobra.Command, sides []string) error {
+			return a.compare(cmd.Context(), sides[0], sides[1], o, cmd.Flags().Changed("as"))
+		},
+		ValidArgsFunction: systemFiles,
+	}
+	flags := cmd.Flags()
+	flags.Var(o.as, "as", "form of what is printed")
+	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, .txt, .md or .json; may be said again; nothing is then printed unless --as is given")
+	flags.Var(o.units, "units", "units to show values in")
+	flags.Var((*day)(&o.asOf), "as-of", "day on which deviation permits are held, such as 2026-03-14; else that of SOURCE_DATE_EPOCH, else today")
+	flags.BoolVar(&o.all, "all", false, "leave nothing out for its length")
+	return cmd
+}
+
+func twoVersions(_ *cobra.Command, args []string) error {
+	if len(args) != 2 {
+		return misusef("name two versions: `dryfit compare A B`, each a file, a folder, or REV:PATH of git")
+	}
+	return nil
+}
+
+func (a *app) compare(ctx context.Context, was, now string, o comparing, asGiven bool) error {
+	look, err := a.options(o.units.value)
+	if err != nil {
+		return err
+	}
+	for _, name := range o.outputs {
+		if comparedForm(name) == "" {
+			return misusef("the ending of `%s` names no form: end it in .txt, .md or .json", name)
+		}
+	}
+	today, err := a.today(o.asOf)
+	if err != nil {
+		return err
+	}
+	if was == "-" && now == "-" {
+		return misusef("the standard input can be read only once: write `-` once")
+	}
+	one, err := a.version(ctx, was)
+	if err != nil {
+		return err
+	}
+	two, err := a.version(ctx, now)
+	if err != nil {
+		return err
+	}
+	list, err := compareSides(ctx, one, two, today)
+	if err != nil {
+		return err
+	}
+	for _, c := range list {
+		a.status = max(a.status, c.Status())
+	}
+	all := report.Comparing{Was: was, Now: now, AsOf: today, All: o.all, Look: look}
+	for _, name := range o.outputs {
+		plain := all
+		plain.Look.Colour = a.colour.value == "always"
+		if a.width == 0 {
+			plain.Look.Width = 80
+		}
+		var b bytes.Buffer
+		if err := writeCompared(&b, comparedForm(name), list, plain); err != nil {
+			return err
+		}
+		if err := os.WriteFile(name, b.Bytes(), 0o644); err != nil {
+			return misusef("%s cannot be written: %v", name, unwritable(err))
+		}
+	}
+	if len(o.outputs) > 0 && !asGiven {
+		return nil
+	}
+	var b bytes.Buffer
+	if err := writeCompared(&b, o.as.value, list, all); err != nil {
+		return err
+	}
+	_, err = a.out.Write(b.Bytes())
+	return err
+}
+
+// comparedForm is the form that the ending of a name asks for; empty for none.
+func comparedForm(name string) string {
+	return map[string]string{".txt": "text", ".md": "markdown", ".json": "json"}[strings.ToLower(filepath.Ext(name))]
+}
+
+func writeCompared(b *bytes.Buffer, form string, list []report.Compared, o report.Comparing) error {
+	switch form {
+	case "json":
+		return report.CompareJSON(b, list, o)
+	case "markdown":
+		return report.CompareMarkdown(b, list, o)
+	}
+	return report.CompareTerminal(b, list, o)
+}
+
+// compareSides holds the files of two sides against each other.
+func compareSides(ctx context.Context, was, now side, today string) ([]report.Compared, error) {
+	reviewer, err := corpus.NewReviewer()
+	if err != nil {
+		return nil, fmt.Errorf("the book does not load: %w", err)
+	}
+	if !was.folder && !now.folder {
+		c, err := compareFiles(ctx, reviewer, was.files[""], now.files[""], today)
+		return []report.Compared{c}, err
+	}
+	if was.folder != now.folder {
+		return nil, misusef("a folder and a file cannot be held against each other: name two files or two folders")
+	}
+	var list []report.Compared
+	for _, f := range compare.Folders(was.paths(), now.paths()) {
+		c, err := compareFiles(ctx, reviewer, was.files[f.Path], now.files[f.Path], today)
+		if err != nil {
+			return nil, err
+		}
+		c.Path = f.Path
+		list = append(list, c)
+	}
+	return list, nil
+}
+
+// compareFiles holds two versions of one file against each other. Remedies are sought only
+// for what got worse.
+func compareFiles(ctx context.Context, r *corpus.Reviewer, was, now *stored, today string) (report.Compared, error) {
+	c := report.Compared{Was: versionOf(was), Now: versionOf(now)}
+	switch {
+	case was == nil || now == nil || c.Was.Unread != "" || c.Now.Unread != "":
+		return c, nil
+	case bytes.Equal(was.data, now.data) && bytes.Equal(was.permits(), now.permits()):
+		c.Same = true
+		_, c.Was.Problems = system.Read(was.name, was.data)
+		_, c.Now.Problems = system.Read(now.name, now.data)
+		return c, nil
+	}
+	var sides [2]*compare.Side
+	for i, one := range []*stored{was, now} {
+		side, problems, err := r.Side(ctx, corpus.Stored(one.name, one.data, one.beside), one.data, today)
+		if err != nil {
+			return c, fmt.Errorf("%s could not be reviewed: %w", one.name, err)
+		}
+		sides[i] = side
+		[]*report.Version{&c.Was, &c.Now}[i].Problems = problems
+	}
+	if sides[0] == nil || sides[1] == nil {
+		return c, nil
+	}
+	comparison := compare.Compare(*sides[0], *sides[1])
+	c.Comparison = &comparison
+	var first []*review.Finding
+	if list := comparison.Findings(); len(list) > 0 {
+		first = list[:min(len(list), report.MostRemedies)]
+	}
+	if err := r.Offer(ctx, sides[1].Review, first); err != nil {
+		return c, fmt.Errorf("remedies for %s could not be sought: %w", now.name, err)
+	}
+	return c, nil
+}
+
+func versionOf(f *stored) report.Version {
+	if f == nil {
+		return report.Version{Absent: true}
+	}
+	v := report.Version{Name: f.name}
+	if f.err != nil {
+		v.Unread = f.err.Error()
+	}
+	return v
+}

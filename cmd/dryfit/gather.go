@@ -1,0 +1,178 @@
+package main
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"dryfit/internal/corpus"
+	"dryfit/internal/report"
+	"dryfit/internal/review"
+	"dryfit/rules"
+)
+
+// gathering is the options of the command.
+type gathering struct {
+	as, holdTo, units *choice
+	outputs           []string
+}
+
+func (a *app) gatherCommand() *cobra.Command {
+	o := gathering{
+		as:     newChoice("text", report.Forms()...),
+		holdTo: newChoice("shall", "shall", "should"),
+		units:  newChoice("metric", "metric", "us", "both"),
+	}
+	cmd := &cobra.Command{
+		Use:   "gather FILE...",
+		Short: "the results of several machines in one",
+		Long: "Puts together what `dryfit review --share N --of M -o FILE.json` wrote on several machines, in the order of the names of the " +
+			"system files, and writes it in any form. All must have been made by this dryfit with this book. The exit status is the highest of theirs.",
+		Example: "dryfit gather part-1.json part-2.json\ndryfit gather part-*.json -o review.sarif -o review.json",
+		Args:    someFiles,
+		RunE: func(cmd *cobra.Command, files []string) error {
+			return a.gather(files, o, cmd.Flags().Changed("as"))
+		},
+		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+			return []string{"json"}, cobra.ShellCompDirectiveFilterFileExt
+		},
+	}
+	flags := cmd.Flags()
+	flags.Var(o.as, "as", "form of what is printed")
+	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, whose ending picks the form: "+endings()+"; may be said again; nothing is then printed unless --as is given")
+	flags.Var(o.holdTo, "hold-to", "weakest clause that counts for the exit status")
+	flags.Var(o.units, "units", "units to show values in")
+	return cmd
+}
+
+func (a *app) gather(names []string, o gathering, asGiven bool) error {
+	look, err := a.options(o.units.value)
+	if err != nil {
+		return err
+	}
+	book, err := report.BookHash(rules.Book, rules.Tables)
+	if err != nil {
+		return fmt.Errorf("the book cannot be read: %w", err)
+	}
+	reviewer, err := corpus.NewReviewer()
+	if err != nil {
+		return fmt.Errorf("the book does not load: %w", err)
+	}
+	run := report.Run{HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses()}
+	parts, err := readParts(names, run)
+	if err != nil {
+		return err
+	}
+	defer parts.close()
+	out, err := a.open(o.outputs, o.as.value, len(o.outputs) == 0 || asGiven, run)
+	if err != nil {
+		return err
+	}
+	return out.close(parts.each(func(i report.Item) error { return a.take(i, run, out) }))
+}
+
+// parts is the documents that are put together, with the next file of each.
+type parts []*part
+
+type part struct {
+	name string
+	file *os.File
+	*report.Written
+	next *report.Item // nil after the last one
+}
+
+func readParts(names []string, run report.Run) (parts, error) {
+	var all parts
+	var wrong []error
+	for _, name := range names {
+		f, err := os.Open(name)
+		if err != nil {
+			wrong = append(wrong, misusef("%s cannot be read: %v", name, corpus.Reason(err)))
+			continue
+		}
+		w, err := report.ReadWritten(bufio.NewReader(f), run.Clauses)
+		switch {
+		case err != nil:
+			wrong = append(wrong, misusef("%s: %v", name, err))
+		case w.Book != run.Book:
+			wrong = append(wrong, misusef("%s was made with another book, %.12s and not %.12s: gather with the dryfit that made it", name, w.Book, run.Book))
+		case w.Version != run.Version:
+			wrong = append(wrong, misusef("%s was made by dryfit %s, and this is %s: gather with the one that made it", name, w.Version, run.Version))
+		default:
+			all = append(all, &part{name: name, file: f, Written: w})
+			continue
+		}
+		f.Close()
+	}
+	for _, p := range all {
+		if err := p.advance(); err != nil {
+			wrong = append(wrong, err)
+		}
+	}
+	if len(wrong) > 0 {
+		all.close()
+		return nil, joined(wrong)
+	}
+	return all, nil
+}
+
+// joined is several misuses in one, each on its own line.
+func joined(errs []error) error {
+	var texts []string
+	for _, err := range errs {
+		texts = append(texts, err.Error())
+	}
+	return misuse(strings.Join(texts, "\ndryfit: "))
+}
+
+func (p *part) advance() error {
+	i, err := p.Written.Next()
+	switch {
+	case errors.Is(err, io.EOF):
+		p.next = nil
+	case err != nil:
+		return misusef("%s: %v", p.name, err)
+	default:
+		p.next = &i
+	}
+	return nil
+}
+
+// each takes the files of all parts by name. A part that was cut from a list in the order of names
+// is in that order already, so that no more than one file of each is held.
+func (all parts) each(take func(report.Item) error) error {
+	last := ""
+	for n := 0; ; n++ {
+		var first *part
+		for _, p := range all {
+			if p.next != nil && (first == nil || p.next.File < first.next.File) {
+				first = p
+			}
+		}
+		if first == nil {
+			return nil
+		}
+		i := *first.next
+		if n > 0 && i.File == last {
+			return misusef("%s stands in two of the files: give each part once", i.File)
+		}
+		last = i.File
+		if err := take(i); err != nil {
+			return err
+		}
+		if err := first.advance(); err != nil {
+			return err
+		}
+	}
+}
+
+func (all parts) close() {
+	for _, p := range all {
+		p.file.Close()
+	}
+}

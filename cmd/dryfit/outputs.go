@@ -1,0 +1,121 @@
+package main
+
+import (
+	"bufio"
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"dryfit/internal/report"
+)
+
+// outputs is what one call writes: to the screen, and into files of several forms at once.
+type outputs struct {
+	forms   []string
+	writers []report.Writer
+	closes  []func(error) error // after the writers, with what went wrong
+}
+
+// open begins every output. A file is written beside its place and moved into it at the end, so
+// that a call that is cut short leaves the old one as it was.
+func (a *app) open(names []string, as string, printed bool, run report.Run) (*outputs, error) {
+	out := &outputs{}
+	for _, name := range names {
+		form := report.FormOf(name)
+		if form == "" {
+			return nil, misusef("the ending of `%s` names no form: end it in %s", name, endings())
+		}
+	}
+	for _, name := range names {
+		r := run
+		r.Look.Colour = a.colour.value == "always"
+		r.Look.Drawn = false
+		if a.width == 0 {
+			r.Look.Width = 80
+		}
+		f, finish, err := replace(name)
+		if err != nil {
+			return nil, misusef("%s cannot be written: %v", name, unwritable(err))
+		}
+		b := bufio.NewWriter(f)
+		if err := out.begin(report.FormOf(name), b, r, func(failed error) error {
+			if err := finish(errors.Join(failed, b.Flush())); err != nil && failed == nil {
+				return misusef("%s cannot be written: %v", name, unwritable(err))
+			}
+			return nil
+		}); err != nil {
+			return nil, err
+		}
+	}
+	if printed {
+		b := bufio.NewWriter(a.out)
+		if err := out.begin(as, b, run, func(error) error { return b.Flush() }); err != nil {
+			return nil, err
+		}
+	}
+	return out, nil
+}
+
+func (o *outputs) begin(form string, w io.Writer, run report.Run, finish func(error) error) error {
+	writer, err := report.NewWriter(form, w, run)
+	if err != nil {
+		return err
+	}
+	o.forms, o.writers, o.closes = append(o.forms, form), append(o.writers, writer), append(o.closes, finish)
+	return nil
+}
+
+// all says that one of the forms tells more than what is to be acted on.
+func (o *outputs) all() bool {
+	return slices.ContainsFunc(o.forms, report.WantsAll)
+}
+
+func (o *outputs) add(i report.Item) error {
+	for _, w := range o.writers {
+		if err := w.Add(i); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// close ends every output. Where something went wrong no file is put in the place of another.
+func (o *outputs) close(failed error) error {
+	errs := []error{failed}
+	for i, w := range o.writers {
+		if failed == nil {
+			failed = w.Close()
+			errs = append(errs, failed)
+		}
+		errs = append(errs, o.closes[i](failed))
+	}
+	return errors.Join(errs...)
+}
+
+// replace opens a file to be put in the place of another one when it is finished without an
+// error. What is no plain file, as a pipe, is written to as it comes.
+func replace(name string) (io.Writer, func(error) error, error) {
+	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
+		f, err := os.OpenFile(name, os.O_WRONLY, 0)
+		if err != nil {
+			return nil, nil, err
+		}
+		return f, func(err error) error { return errors.Join(err, f.Close()) }, nil
+	}
+	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+"-*")
+	if err != nil {
+		return nil, nil, err
+	}
+	return f, func(err error) error {
+		err = errors.Join(err, f.Chmod(0o644), f.Close())
+		if err == nil {
+			err = os.Rename(f.Name(), name)
+		}
+		if err != nil {
+			os.Remove(f.Name())
+		}
+		return err
+	}, nil
+}

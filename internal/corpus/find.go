@@ -1,0 +1,217 @@
+package corpus
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+
+	"github.com/bmatcuk/doublestar/v4"
+)
+
+// File is a system file that was named or found.
+type File struct {
+	Name   string // as it is shown
+	open   func() (io.ReadCloser, error)
+	beside func(name string) ([]byte, error) // a file in the same folder
+}
+
+// mostBytes is more than the reader of system files takes, so that it, and not the
+// memory of the machine, refuses what is too large.
+const mostBytes = 4 << 20
+
+// Named is a file by its own name.
+func Named(name string) File {
+	return File{
+		Name:   name,
+		open:   func() (io.ReadCloser, error) { return os.Open(name) },
+		beside: func(other string) ([]byte, error) { return limited(os.Open(filepath.Join(filepath.Dir(name), other))) },
+	}
+}
+
+// Given is a file whose content is at hand, as that of the standard input.
+func Given(name string, r io.Reader) File {
+	return File{Name: name, open: func() (io.ReadCloser, error) { return io.NopCloser(r), nil }}
+}
+
+// Data is the content of the file.
+func (f File) Data() ([]byte, error) {
+	r, err := f.open()
+	if err != nil {
+		return nil, err
+	}
+	defer r.Close()
+	if r, ok := r.(fs.File); ok {
+		if info, err := r.Stat(); err == nil && !info.Mode().IsRegular() && info.IsDir() {
+			return nil, errors.New("it is a folder; name the files in it")
+		}
+	}
+	return io.ReadAll(io.LimitReader(r, mostBytes))
+}
+
+// Other says that a file can be read and has no key `dryfit`: it is no system file.
+func (f File) Other() bool {
+	data, err := f.Data()
+	return err == nil && !isSystemFile(data)
+}
+
+func limited(f io.ReadCloser, err error) ([]byte, error) {
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, mostBytes))
+}
+
+// Find takes files, folders and patterns such as designs/**/*.yaml and gives the files, each
+// once: those named as they come, those of a folder or a pattern by name. In folders and patterns a
+// system file is known by its key `dryfit`; what begins with a dot is passed over, and no link
+// is followed, so that nothing outside the folder is read.
+func Find(args []string) ([]File, error) {
+	var out []File
+	seen := map[string]bool{}
+	add := func(files ...File) {
+		for _, f := range files {
+			if clean := filepath.Clean(f.Name); !seen[clean] {
+				seen[clean] = true
+				out = append(out, f)
+			}
+		}
+	}
+	for _, arg := range args {
+		info, err := os.Stat(arg)
+		switch {
+		case err == nil && info.IsDir():
+			found, err := inFolder(arg)
+			if err != nil {
+				return nil, fmt.Errorf("the folder %s: %w", arg, err)
+			}
+			if len(found) == 0 {
+				return nil, fmt.Errorf("there is no system file in %s: one has `dryfit: 1` as a key", arg)
+			}
+			add(found...)
+		case err != nil && strings.ContainsAny(arg, "*?[{"):
+			found, err := byPattern(arg)
+			if err != nil {
+				return nil, err
+			}
+			add(found...)
+		default:
+			add(Named(arg)) // one that is not there says so when it is read
+		}
+	}
+	return out, nil
+}
+
+// inFolder is the system files of a folder and those below it, by name.
+func inFolder(folder string) ([]File, error) {
+	root, err := os.OpenRoot(folder)
+	if err != nil {
+		return nil, err
+	}
+	var out []File
+	err = fs.WalkDir(root.FS(), ".", func(path string, d fs.DirEntry, err error) error {
+		switch {
+		case err != nil && path == ".":
+			return err
+		case err != nil:
+			return nil // a folder that may not be opened hides only itself
+		case path != "." && strings.HasPrefix(d.Name(), "."):
+			if d.IsDir() {
+				return fs.SkipDir
+			}
+			return nil
+		case !d.Type().IsRegular() || !named(d.Name()):
+			return nil
+		}
+		data, err := limited(root.Open(path))
+		if err == nil && isSystemFile(data) {
+			out = append(out, within(root, folder, path))
+		}
+		return nil
+	})
+	return out, err
+}
+
+// within is a file of a folder that is read through the folder, so that no link leads out of it.
+func within(root *os.Root, folder, path string) File {
+	return File{
+		Name:   filepath.Join(folder, filepath.FromSlash(path)),
+		open:   func() (io.ReadCloser, error) { return root.Open(path) },
+		beside: func(name string) ([]byte, error) { return limited(root.Open(filepath.Join(filepath.Dir(path), name))) },
+	}
+}
+
+func byPattern(pattern string) ([]File, error) {
+	if !doublestar.ValidatePathPattern(pattern) {
+		return nil, fmt.Errorf("`%s` is no pattern: close what is open in it", pattern)
+	}
+	names, err := doublestar.FilepathGlob(pattern, doublestar.WithFilesOnly(), doublestar.WithNoFollow(), doublestar.WithNoHidden())
+	if err != nil {
+		return nil, err
+	}
+	slices.Sort(names)
+	var out []File
+	for _, name := range names {
+		if f := Named(name); !f.Other() {
+			out = append(out, f)
+		}
+	}
+	if len(out) == 0 {
+		return nil, fmt.Errorf("no system file fits `%s`: one has `dryfit: 1` as a key", pattern)
+	}
+	return out, nil
+}
+
+// named says that a name ends like that of a system file.
+func named(name string) bool {
+	return slices.Contains([]string{".yaml", ".yml", ".json"}, strings.ToLower(filepath.Ext(name)))
+}
+
+var (
+	topKey  = regexp.MustCompile(`(?m)^(\x{FEFF})?(dryfit|"dryfit"|'dryfit')[ \t]*:`)
+	someKey = regexp.MustCompile(`["']?\bdryfit["']?[ \t]*:`)
+)
+
+// isSystemFile says that a file has the key `dryfit` at its top, also where the rest of it is broken.
+func isSystemFile(data []byte) bool {
+	text := bytes.TrimLeft(bytes.TrimPrefix(data, []byte("\xEF\xBB\xBF")), " \t\r\n")
+	if !bytes.HasPrefix(text, []byte("{")) {
+		return topKey.Match(data)
+	}
+	d := json.NewDecoder(bytes.NewReader(text))
+	depth, key := 0, false
+	for {
+		token, err := d.Token()
+		if err != nil { // it is broken, or YAML in braces
+			return !errors.Is(err, io.EOF) && someKey.Match(text)
+		}
+		switch t := token.(type) {
+		case json.Delim:
+			if t == '{' || t == '[' {
+				depth++
+			} else {
+				depth--
+			}
+			key = depth == 1
+			if depth == 0 {
+				return false
+			}
+			continue
+		case string:
+			if depth == 1 && key && t == "dryfit" {
+				return true
+			}
+		}
+		if depth == 1 {
+			key = !key
+		}
+	}
+}

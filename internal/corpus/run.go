@@ -1,0 +1,197 @@
+package corpus
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"sync"
+	"time"
+
+	"dryfit/internal/remedy"
+	"dryfit/internal/report"
+	"dryfit/internal/review"
+)
+
+// Batch is how many files are reviewed.
+type Batch struct {
+	Workers  int           // files at the same time
+	Most     time.Duration // for one file; then it is given up, and the others go on
+	Cache    *Cache        // nil: nothing is kept
+	Afresh   bool          // results that are kept are not read, only written
+	Live     bool          // the workings are wanted, which are not kept
+	Whole    bool          // all that the JSON report says is wanted
+	AsOf     string        // the day on which permits are held, as 2026-03-14
+	Progress func(done int)
+}
+
+// Run reviews files, several at a time, and gives what came of each to take, in the order of
+// the files. However many files there are, no more than a few results are held at once. The
+// error is that of take, or of the context.
+func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(report.Item) error) error {
+	ctx, cancel := context.WithCancel(ctx)
+	defer cancel()
+	type job struct {
+		file File
+		out  chan<- report.Item
+	}
+	jobs := make(chan job)
+	results := make(chan (<-chan report.Item), 2*b.Workers)
+	var workers sync.WaitGroup
+	defer workers.Wait()
+	go func() {
+		defer close(jobs)
+		defer close(results)
+		for _, f := range files {
+			out := make(chan report.Item, 1)
+			select {
+			case results <- out:
+			case <-ctx.Done():
+				return
+			}
+			select {
+			case jobs <- job{f, out}:
+			case <-ctx.Done():
+				return
+			}
+		}
+	}()
+	for range b.Workers {
+		workers.Go(func() {
+			for j := range jobs {
+				j.out <- r.one(ctx, j.file, b)
+			}
+		})
+	}
+	done := 0
+	for result := range results {
+		select {
+		case item := <-result:
+			done++
+			if b.Progress != nil {
+				b.Progress(done)
+			}
+			if err := take(item); err != nil {
+				cancel()
+				return err
+			}
+		case <-ctx.Done():
+			return ctx.Err()
+		}
+	}
+	return ctx.Err()
+}
+
+// one takes one file all the way. Whatever goes wrong with it stays with it.
+func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			item = report.Item{File: f.Name, Fault: fmt.Sprint(fault)}
+		}
+	}()
+	data, err := f.Data()
+	if err != nil {
+		return report.Item{File: f.Name, Unread: Reason(err).Error()}
+	}
+	permits, _, bad := f.Permits()
+	if len(bad) > 0 {
+		return report.Item{File: bad[0].File, Problems: bad}
+	}
+	if b.Most > 0 {
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeoutCause(ctx, b.Most, errTooLong)
+		defer cancel()
+	}
+	item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
+	switch {
+	case errors.Is(context.Cause(ctx), errTooLong):
+		return report.Item{File: f.Name, Unread: fmt.Sprintf("its review took more than %v and was given up; make the loop smaller, or give it more time with --most-time", b.Most)}
+	case err != nil:
+		return report.Item{File: f.Name, Fault: err.Error()}
+	case item.Summary != nil:
+		item.Summary.Hold(b.AsOf, r.book.Clauses(), permits...)
+	}
+	return item
+}
+
+var errTooLong = errors.New("the review took too long")
+
+// result is what comes of a file by its content alone: kept from an earlier run, or worked out.
+func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch, permits bool) (report.Item, error) {
+	if b.Cache == nil {
+		out, err := r.Review(ctx, name, data)
+		return itemOf(out), err
+	}
+	key := b.Cache.key(data)
+	var short *review.Summary
+	if !b.Afresh {
+		if item, ok := r.kept(b.Cache, key, name, shortPart); ok {
+			if !b.Live && !b.Whole && !permits && len(item.Summary.Permits) == 0 {
+				return item, nil
+			}
+			short = item.Summary
+		}
+		if !b.Live && short != nil {
+			if item, ok := r.kept(b.Cache, key, name, wholePart); ok {
+				return item, nil
+			}
+		}
+	}
+	out, err := r.Judge(ctx, name, data)
+	if err != nil || out.Review == nil {
+		return itemOf(out), err
+	}
+	if short == nil || !sameRemedies(out.Review, short) {
+		if err := remedy.Offer(ctx, r.book, out.Review); err != nil {
+			return report.Item{}, err
+		}
+		if err := ctx.Err(); err != nil {
+			return report.Item{}, err
+		}
+		b.Cache.keep(key, out.Review)
+	}
+	return itemOf(out), nil
+}
+
+// kept reads a part of a result back.
+func (r *Reviewer) kept(c *Cache, key, name, part string) (report.Item, bool) {
+	data, ok := c.get(key, part)
+	if !ok {
+		return report.Item{}, false
+	}
+	item, err := report.Kept(name, data, r.book.Clauses())
+	return item, err == nil
+}
+
+// keep writes both parts of a result. A folder that cannot be written to costs time, and no more.
+func (c *Cache) keep(key string, rev *review.Review) {
+	short, whole, err := report.Keep(rev)
+	if err != nil {
+		return
+	}
+	if c.put(key, wholePart, whole) == nil {
+		c.put(key, shortPart, short) // last: where it stands, the other one does
+	}
+}
+
+// sameRemedies takes over the remedies that were found for the same findings before.
+func sameRemedies(r *review.Review, before *review.Summary) bool {
+	if len(r.Findings) != len(before.Findings) {
+		return false
+	}
+	for i, f := range r.Findings {
+		if was := before.Findings[i]; f.Clause != was.Clause || f.Subject != was.Subject || f.Verdict != was.Verdict {
+			return false
+		}
+	}
+	for i, f := range r.Findings {
+		f.Remedies = before.Findings[i].Remedies
+	}
+	return true
+}
+
+func itemOf(o Outcome) report.Item {
+	if o.Review != nil {
+		return report.Reviewed(o.Review)
+	}
+	return report.Item{File: o.File, Problems: o.Problems}
+}

@@ -1,0 +1,54 @@
+package system
+
+import (
+	"sync"
+
+	"dryfit/schema"
+)
+
+// Deviation is leave to differ from one clause, as it is written: a deviation permit, or
+// a concession for what is built already.
+type Deviation struct {
+	Concession           bool
+	Clause, Subject      string
+	Reason, Instead, Who string
+	Since, Until         string // days, year first, so that they sort as text; Since may be empty
+	Pointer              string
+	Place                Place
+}
+
+// Deviations is the permits and concessions of the file, in their order.
+func (s *System) Deviations() []Deviation { return s.Document.deviations(s.reading) }
+
+// permitRules is the schema of a file of permits, compiled on first use.
+var permitRules = sync.OnceValues(func() (*Rules, error) { return Compile(schema.Permits) })
+
+// ReadPermits reads a file that holds permits and concessions alone, beside a system
+// file. It tells all that is wrong with it at once; only a file without a problem gives any.
+func ReadPermits(file string, data []byte) ([]Deviation, []Problem) {
+	rules, err := permitRules()
+	if err != nil {
+		return nil, []Problem{{File: file, Found: "a schema that does not compile: " + err.Error(), Write: "report this as a fault of dryfit"}}
+	}
+	doc, problems := ReadWith(rules, file, data)
+	if doc == nil {
+		return nil, problems
+	}
+	return doc.deviations(&reading{looked: &looked{at: map[string]bool{}}}), nil
+}
+
+func (d *Document) deviations(r *reading) []Deviation {
+	var out []Deviation
+	for _, kind := range []string{"permits", "concessions"} {
+		list := cursor{d.at("/" + kind), "/" + kind, r}
+		list.items(func(_ int, c cursor) {
+			word := func(key string) string { text, _ := c.get(key).word().Value(); return text }
+			out = append(out, Deviation{
+				Concession: kind == "concessions", Clause: word("clause"), Subject: word("subject"),
+				Reason: word("reason"), Instead: word("instead"), Who: word("who"), Since: word("since"), Until: word("until"),
+				Pointer: c.pointer, Place: d.Place(c.pointer),
+			})
+		})
+	}
+	return out
+}
