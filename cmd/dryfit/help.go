@@ -57,9 +57,11 @@ You build a loop, at home or in a school
     dryfit quantities loop.yaml      every number of your loop with its working
 
 You keep the designs of a club or a class
-    dryfit review designs/*.yaml     one after the other
-    dryfit review loop.yaml -o review.txt -o review.json
-    dryfit review loop.yaml --hold-to should     what should be counts, too
+    dryfit review designs            every loop of a folder, and a register of them
+    dryfit review designs -o all.sarif -o all.xml -o comment.md
+    dryfit review designs --touched-since main   only what has changed
+    dryfit review designs --hold-to should       what should be counts, too
+    dryfit gather part-1.json part-2.json        results of several machines
     dryfit compare main:designs designs   what moved, and whether it got worse
     dryfit sheet loop.yaml --confirm loop.html   whether a sheet is stale
 

@@ -3,9 +3,13 @@ package judge
 import (
 	"context"
 	"fmt"
+	"os"
 	"testing"
 
+	"dryfit/internal/survey"
+	"dryfit/internal/system"
 	"dryfit/internal/working"
+	"dryfit/rules"
 )
 
 func BenchmarkLoad(b *testing.B) {
@@ -14,6 +18,46 @@ func BenchmarkLoad(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// The book of the program, with all that Load checks.
+func BenchmarkLoadTheBook(b *testing.B) {
+	for b.Loop() {
+		if _, err := Load(survey.Catalogue(), rules.Book); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// The same as it is known to be sound.
+func BenchmarkOpenTheBook(b *testing.B) {
+	for b.Loop() {
+		Open(survey.Catalogue(), rules.Book).Clauses()
+	}
+}
+
+func BenchmarkJudgeTheDemo(b *testing.B) {
+	book := Open(survey.Catalogue(), rules.Book)
+	l := surveyed(b, "quarry-road.yaml")
+	for b.Loop() {
+		if _, err := book.Judge(context.Background(), l); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// surveyed is what is worked out about a system file of testdata.
+func surveyed(t testing.TB, name string) *working.Ledger {
+	t.Helper()
+	data, err := os.ReadFile("../../testdata/systems/" + name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, problems := system.Read(name, data)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	return survey.Survey(s)
 }
 
 // A medium loop: 12 lines with 8 bends each, 6 settlers, five values in each of three cases.

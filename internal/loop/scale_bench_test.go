@@ -9,12 +9,12 @@ import (
 	"dryfit/internal/working"
 )
 
-// A file holds at most 100 vessels and 200 lines: the largest loops here are about as large as can be. The 191
-// lines of a manifold are 286 between its tees.
-var sizes = []int{11, 31, 101, 191}
+// A file holds at most 100 vessels and 200 lines: the largest loops here are about as large as can be. The 190
+// lines of a manifold are 284 between its tees.
+var sizes = []int{10, 30, 100, 190}
 
-// chain is a loop of so many lines (an odd number): vessels in a row, each a little lower than the one before,
-// two lines from each to the next, and a pump from the last to the first.
+// chain is a loop of so many lines: vessels in a row, each a little lower than the one before,
+// two lines from each to the next but the last, and a pump from the last to the first.
 func chain(lines int) string {
 	const fall, reserve = 60, 1500 // mm
 	var vessels, runs strings.Builder
@@ -31,6 +31,9 @@ func chain(lines int) string {
 			continue
 		}
 		for k := range 2 {
+			if i == last-1 && k == 1 {
+				break
+			}
 			fmt.Fprintf(&runs, `  run-%d-%d:
     from: v%d
     to: v%d
@@ -77,10 +80,25 @@ lines:
 `, lines, vessels.String(), top+650+reserve, runs.String(), last)
 }
 
-// manifold is a loop of so many lines (an odd number): a riser with a tee for each bed, and from each bed a line back to the sump.
+// manifold is a loop of so many lines: a riser to a tank with a tee for each bed, and from each bed and the tank a line back to the sump.
 func manifold(lines int) string {
-	beds := lines / 2
+	beds := lines/2 - 1
 	var vessels, tees, runs strings.Builder
+	drain := func(from string, at, across int) {
+		fmt.Fprintf(&runs, `  drain-%s:
+    from: %s
+    to: sump
+    pipe: wide
+    joints: cemented
+    pieces:
+      - through: {wall_of: %s, at: %d mm, seal: {hole: 78 mm}}
+      - across: %d mm
+      - bend: 90 deg
+      - fall: fit
+      - outlet: {at: 450 mm, facing: down}
+`, from, from, from, at, across)
+	}
+	drain("tank", 650, 300)
 	for i := range beds {
 		fmt.Fprintf(&vessels, "  bed-%d:\n    role: raft-bed\n    form: {box: {length: %d mm, width: 700 mm, height: 400 mm}}\n    stands_at: 700 mm\n", i, 900+i*41%600)
 		fmt.Fprintf(&tees, "      - across: %d mm\n      - tee: {id: t%d, way: through, third: line}\n", 300+i*29%200, i)
@@ -97,18 +115,8 @@ func manifold(lines int) string {
       - bend: 90 deg
       - fall: 60 mm
       - outlet: {facing: down}
-  drain-%d:
-    from: bed-%d
-    to: sump
-    pipe: wide
-    joints: cemented
-    pieces:
-      - through: {wall_of: bed-%d, at: 250 mm, seal: {hole: 78 mm}}
-      - across: %d mm
-      - bend: 90 deg
-      - fall: fit
-      - outlet: {at: 450 mm, facing: down}
-`, i, i, i, 200+i*17%300, i, i, i, i, 200+i*31%500)
+`, i, i, i, 200+i*17%300, i)
+		drain(fmt.Sprintf("bed-%d", i), 250, 200+i*31%500)
 	}
 	return fmt.Sprintf(`dryfit: 1
 name: %d beds on a manifold

@@ -31,6 +31,7 @@ const (
 // held at the beginning is the water there is: what leaves the loop is gone.
 func (n *Network) Steady(z []float64) Steady {
 	s := newStepper(n)
+	s.toRest = true
 	out := Steady{Z: append([]float64{}, z...)}
 	trips := map[string]int{}
 	base := make([]float64, len(n.Nodes))

@@ -23,6 +23,7 @@ type stepper struct {
 	ends           [][2]int  // of each link: the places of its two slopes off the diagonal, or none
 	at             [][]*Link // the links at each node
 	newtonsAllowed int
+	toRest         bool // only where it ends matters, not the way in time
 }
 
 func newStepper(n *Network) *stepper {
@@ -113,17 +114,19 @@ func (s *stepper) jacobian(z []float64, h float64) {
 }
 
 const (
-	flowTolerance = 1e-13 // m3/s: what a balance may leave over
+	flowTolerance = 1e-13 // m3/s: what the balances may leave over
+	fewNodes      = 16.0  // in more nodes, rounding leaves more
 	flowAccepted  = 1e-9  // m3/s: what it may leave over where two laws meet in a corner
 	waterAccepted = 1e-8  // m3: and what that may come to over the step
 	longestMove   = 0.25  // metres in one Newton step
+	roughly       = 0.01  // of what was wrong in a balance: what may be left until the next step
 )
 
 // solve moves z to the end of a step; false when it does not come to rest.
 func (s *stepper) solve(z, base []float64, h float64) bool {
 	wrong := s.residual(z, base, h, s.r)
-	// what rounding leaves of volumes of some cubic metres, spread over the step
-	tolerance := math.Max(flowTolerance, 1e-15*s.n.Held(z)/h)
+	// and what rounding leaves of volumes of some cubic metres, spread over the step
+	tolerance := math.Max(flowTolerance*math.Max(1, float64(len(z))/fewNodes), 1e-15*s.n.Held(z)/h)
 	for range s.newtonsAllowed {
 		if s.n.GoOn != nil {
 			s.n.GoOn()
@@ -132,6 +135,9 @@ func (s *stepper) solve(z, base []float64, h float64) bool {
 			return true
 		}
 		now, ok := s.newton(z, base, h, wrong)
+		if s.toRest && len(z) > fewNodes && wrong <= 10*tolerance { // more steps only stir up what rounding leaves
+			return true
+		}
 		if !ok {
 			if now = s.sweep(z, base, h, tolerance); !(now < wrong) {
 				wrong = now
@@ -153,11 +159,18 @@ func (s *stepper) newton(z, base []float64, h, wrong float64) (now float64, ok b
 		return wrong, false
 	}
 	far := 0.0
-	for _, d := range s.dz {
-		far = math.Max(far, math.Abs(d))
+	for i, d := range s.dz {
+		if s.n.Nodes[i].Volume != nil || !s.toRest {
+			far = math.Max(far, math.Abs(d))
+		}
 	}
 	if math.IsNaN(far) {
 		return wrong, false
+	}
+	if far > longestMove && s.toRest {
+		if now, ok = s.settleFar(z, base, h, wrong); ok {
+			return now, true
+		}
 	}
 	damp := math.Min(1, longestMove/math.Max(far, 1e-300))
 	for range 10 {
@@ -172,6 +185,23 @@ func (s *stepper) newton(z, base []float64, h, wrong float64) (now float64, ok b
 		damp /= 2
 	}
 	return wrong, false
+}
+
+// settleFar brings the vessels that would move too far into balance by themselves: mostly a few that stand so low
+// that no line runs out of them yet. Then the others go on fast. False when it does not pay.
+func (s *stepper) settleFar(z, base []float64, h, wrong float64) (now float64, ok bool) {
+	copy(s.try, z)
+	for i, d := range s.dz {
+		if s.n.Nodes[i].Volume != nil && math.Abs(d) > longestMove {
+			s.try[i] = s.balance(i, s.try, base[i], h, roughly*math.Abs(s.r[i]))
+		}
+	}
+	if now = s.residual(s.try, base, h, s.scratch); !(now <= wrong) {
+		return wrong, false
+	}
+	copy(z, s.try)
+	s.r, s.scratch = s.scratch, s.r
+	return now, true
 }
 
 // sweep brings each node into balance by itself, its neighbours standing still: there and back.

@@ -70,7 +70,7 @@ func uriOf(file string) (uri string, absolute bool) {
 // Code hosts look through the finished page once more, and make links of what names a
 // person, an issue, a label or an address, and pictures of what stands between colons. An
 // entity or a backslash does not keep them from it; a blank of no width behind the sign does.
-var pointing = regexp.MustCompile("&#64;|\\\\[#!~$*]|&amp;|%|\\^|:|&#58;|(?i:\\bGH-|\\bwww&#46;|\\b(?:mailto|xmpp)&#58;)")
+var pointing = regexp.MustCompile(`&#64;|\\[#!~$*]|&amp;|%|\^|:|&#58;|(?i:\bGH-|\bwww&#46;|\b(?:mailto|xmpp)&#58;)`)
 
 const noWidth = "&#8203;"
 

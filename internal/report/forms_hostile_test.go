@@ -32,23 +32,21 @@ func worded(word string) []report.Item {
 	judge := func(c *review.Clause, verdict review.Verdict) *review.Judgement {
 		return &review.Judgement{Clause: c, Subject: word, On: word, Name: word, Title: word, Kind: quantity.Number, Value: working.Exactly(0.4), Limit: c.Limits[0], When: word, Verdict: verdict, At: "/" + word}
 	}
-	high, fact, open, met := judge(clause("too_high"), review.NotMet), judge(clause("is_so"), review.NotMet), judge(clause("not_said"), review.Undetermined), judge(clause("is_met"), review.Met)
-	high.Value = working.Within(0.6, 0.4, 0.7)
+	high, left, fact, open, met := judge(clause("too_high"), review.NotMet), judge(clause("is_left"), review.NotMet), judge(clause("is_so"), review.NotMet), judge(clause("not_said"), review.Undetermined), judge(clause("is_met"), review.Met)
+	high.Value, left.Value = working.Within(0.6, 0.4, 0.7), working.Exactly(2)
 	fact.Fact, fact.Word, fact.Wanted = true, word, []string{word, "A4"}
 	open.Missing = []string{"/vessels/" + word + "/form", word + " is not known"}
 	d := system.Deviation{Clause: word, Subject: word, Reason: word, Instead: word, Who: word, Since: word, Until: word, Pointer: "/permits/0", Place: system.Place{File: "loops/" + word, Line: 3, Column: 1}}
 	holds := &review.Permit{Deviation: d, Standing: review.Holds}
 	s := &review.Summary{
-		File: "loops/" + word, Name: word, Status: "for-review", AsOf: "2026-03-14", Judgements: []*review.Judgement{high, fact, open, met},
+		File: "loops/" + word, Name: word, Status: "for-review", AsOf: "2026-03-14", Judgements: []*review.Judgement{high, fact, open, left, met},
 		Permits: []*review.Permit{holds, {Deviation: d, Standing: review.NoSubject, Near: []string{word, "tank"}}},
 	}
-	for i, j := range s.Judgements[:3] {
+	for i, j := range s.Judgements[:4] {
 		s.Findings = append(s.Findings, &review.Finding{Judgement: j, Number: i + 1, Place: system.Place{File: "loops/" + word, Line: 7, Column: 3}})
 	}
 	s.Findings[0].Remedies = []review.Remedy{{Text: word, Then: review.Then{Title: word, Word: word}}, {Text: word}}
-	leave := *s.Findings[0]
-	leave.Number, leave.Permit = 4, holds
-	s.Findings = append(s.Findings, &leave)
+	s.Findings[3].Permit = holds
 	return []report.Item{
 		{File: "loops/" + word, Summary: s},
 		{File: "loops/" + word, Problems: []system.Problem{{File: "loops/" + word, Line: 3, Column: 7, Pointer: "/" + word, Found: word, Write: word}}},
