@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -116,18 +115,9 @@ func readParts(names []string, run report.Run) (parts, error) {
 	}
 	if len(wrong) > 0 {
 		all.close()
-		return nil, joined(wrong)
+		return nil, errors.Join(wrong...)
 	}
 	return all, nil
-}
-
-// joined is several misuses in one, each on its own line.
-func joined(errs []error) error {
-	var texts []string
-	for _, err := range errs {
-		texts = append(texts, err.Error())
-	}
-	return misuse(strings.Join(texts, "\ndryfit: "))
 }
 
 func (p *part) advance() error {

@@ -130,15 +130,21 @@ func option(b *strings.Builder, f *pflag.Flag) {
 			head += " FILE"
 		case "date":
 			head += " DATE"
+		case "duration":
+			head += " TIME"
 		case "string":
-			word := strings.ToUpper(f.Name)
-			if f.Name == "confirm" {
-				word = "OUT"
+			word := map[string]string{"confirm": "OUT", "cache": "FOLDER", "touched-since": "REV"}[f.Name]
+			if word == "" {
+				word = strings.ToUpper(f.Name)
 			}
 			head += " " + word
 		}
 	}
 	head = "    " + head
+	if len(head) > column-2 {
+		b.WriteString(head + "\n")
+		head = ""
+	}
 	for _, l := range report.Wrap(what, pageWidth-column) {
 		fmt.Fprintf(b, "%-*s  %s\n", column-2, head, l)
 		head = ""

@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"dryfit/internal/report"
 	"dryfit/internal/review"
 )
 
@@ -53,9 +54,9 @@ func run(args []string, in io.Reader, out, err io.Writer, env func(string) strin
 	return a.status
 }
 
-// say writes one line to the error stream.
+// say writes one line to the error stream. Names of files come from strangers, and stay names.
 func (a *app) say(format string, args ...any) {
-	fmt.Fprintf(a.err, "dryfit: "+format+"\n", args...)
+	fmt.Fprintf(a.err, "dryfit: %s\n", report.Plain(fmt.Sprintf(format, args...)))
 }
 
 // misuse is a call that cannot be answered: what is wrong and what to do next.
@@ -65,14 +66,29 @@ func (m misuse) Error() string { return string(m) }
 
 func misusef(format string, args ...any) error { return misuse(fmt.Sprintf(format, args...)) }
 
-// fail says what is wrong and gives the exit status for it.
+// fail says what is wrong, one thing a line, and gives the exit status for it.
 func (a *app) fail(problem error) int {
-	a.say("%v", problem)
+	for _, one := range apart(problem) {
+		a.say("%v", one)
+	}
 	var m misuse
 	if errors.As(problem, &m) {
 		return review.Unreadable
 	}
 	return review.Fault
+}
+
+// apart is the errors that were joined into one.
+func apart(problem error) []error {
+	joined, ok := problem.(interface{ Unwrap() []error })
+	if !ok {
+		return []error{problem}
+	}
+	var out []error
+	for _, one := range joined.Unwrap() {
+		out = append(out, apart(one)...)
+	}
+	return out
 }
 
 func (a *app) root() *cobra.Command {

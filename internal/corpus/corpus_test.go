@@ -396,16 +396,6 @@ func BenchmarkReview(b *testing.B) {
 	}
 }
 
-func BenchmarkLoadTheBook(b *testing.B) {
-	for b.Loop() {
-		r, err := corpus.NewReviewer()
-		if err != nil {
-			b.Fatal(err)
-		}
-		r.Book().Clauses() // waits for it
-	}
-}
-
 // A missing number is to be measured, not chosen so that a clause is met.
 func TestWhatIsUndeterminedHasNoRemedy(t *testing.T) {
 	sound := reviewed(t, "quarry-road.yaml")

@@ -12,6 +12,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"syscall"
 
 	"github.com/bmatcuk/doublestar/v4"
 )
@@ -27,13 +28,34 @@ type File struct {
 // memory of the machine, refuses what is too large.
 const mostBytes = 4 << 20
 
-// Named is a file by its own name.
+// Named is a file by its own name. It may be a pipe, whose writer is waited for.
 func Named(name string) File {
 	return File{
-		Name:   name,
-		open:   func() (io.ReadCloser, error) { return os.Open(name) },
-		beside: func(other string) ([]byte, error) { return limited(os.Open(filepath.Join(filepath.Dir(name), other))) },
+		Name: name,
+		open: func() (io.ReadCloser, error) { return os.Open(name) },
+		beside: func(other string) ([]byte, error) {
+			return limited(plain(os.OpenFile(filepath.Join(filepath.Dir(name), other), reading, 0)))
+		},
 	}
+}
+
+// reading opens a file without waiting: a pipe that nobody writes to does not hold up its neighbours.
+const reading = os.O_RDONLY | syscall.O_NONBLOCK
+
+// plain refuses what is no plain file, such as a pipe or a device that was put in a folder.
+func plain(f *os.File, err error) (io.ReadCloser, error) {
+	if err != nil {
+		return nil, err
+	}
+	info, err := f.Stat()
+	if err == nil && !info.Mode().IsRegular() {
+		err = errors.New("it is no plain file")
+	}
+	if err != nil {
+		f.Close()
+		return nil, err
+	}
+	return f, nil
 }
 
 // Given is a file whose content is at hand, as that of the standard input.
@@ -56,8 +78,11 @@ func (f File) Data() ([]byte, error) {
 	return io.ReadAll(io.LimitReader(r, mostBytes))
 }
 
-// Other says that a file can be read and has no key `dryfit`: it is no system file.
+// Other says that a file is no system file: it can be read and has no key `dryfit`, or is no plain file.
 func (f File) Other() bool {
+	if info, err := os.Stat(f.Name); err == nil && !info.Mode().IsRegular() {
+		return true
+	}
 	data, err := f.Data()
 	return err == nil && !isSystemFile(data)
 }
@@ -131,9 +156,9 @@ func inFolder(folder string) ([]File, error) {
 		case !d.Type().IsRegular() || !named(d.Name()):
 			return nil
 		}
-		data, err := limited(root.Open(path))
-		if err == nil && isSystemFile(data) {
-			out = append(out, within(root, folder, path))
+		f := within(root, folder, path)
+		if data, err := f.Data(); err == nil && isSystemFile(data) {
+			out = append(out, f)
 		}
 		return nil
 	})
@@ -142,10 +167,11 @@ func inFolder(folder string) ([]File, error) {
 
 // within is a file of a folder that is read through the folder, so that no link leads out of it.
 func within(root *os.Root, folder, path string) File {
+	open := func(path string) (io.ReadCloser, error) { return plain(root.OpenFile(path, reading, 0)) }
 	return File{
 		Name:   filepath.Join(folder, filepath.FromSlash(path)),
-		open:   func() (io.ReadCloser, error) { return root.Open(path) },
-		beside: func(name string) ([]byte, error) { return limited(root.Open(filepath.Join(filepath.Dir(path), name))) },
+		open:   func() (io.ReadCloser, error) { return open(path) },
+		beside: func(name string) ([]byte, error) { return limited(open(filepath.Join(filepath.Dir(path), name))) },
 	}
 }
 
@@ -153,15 +179,19 @@ func byPattern(pattern string) ([]File, error) {
 	if !doublestar.ValidatePathPattern(pattern) {
 		return nil, fmt.Errorf("`%s` is no pattern: close what is open in it", pattern)
 	}
-	names, err := doublestar.FilepathGlob(pattern, doublestar.WithFilesOnly(), doublestar.WithNoFollow(), doublestar.WithNoHidden())
-	if err != nil {
-		return nil, err
-	}
-	slices.Sort(names)
+	folder, rest := doublestar.SplitPattern(filepath.ToSlash(pattern))
 	var out []File
-	for _, name := range names {
-		if f := Named(name); !f.Other() {
-			out = append(out, f)
+	if root, err := os.OpenRoot(filepath.FromSlash(folder)); err == nil {
+		names, err := doublestar.Glob(root.FS(), rest, doublestar.WithFilesOnly(), doublestar.WithNoFollow(), doublestar.WithNoHidden())
+		if err != nil {
+			return nil, err
+		}
+		slices.Sort(names)
+		for _, name := range names {
+			info, err := root.Lstat(name)
+			if f := within(root, folder, name); err == nil && info.Mode().IsRegular() && !f.Other() {
+				out = append(out, f)
+			}
 		}
 	}
 	if len(out) == 0 {

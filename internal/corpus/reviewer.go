@@ -53,7 +53,10 @@ func (r *Reviewer) Judge(ctx context.Context, file string, data []byte) (Outcome
 	if len(problems) > 0 {
 		return Outcome{File: file, Problems: problems}, nil
 	}
-	ledger := survey.Survey(s)
+	ledger, err := survey.Within(ctx, s)
+	if err != nil {
+		return Outcome{File: file}, err
+	}
 	judgements, err := r.book.Judge(ctx, ledger)
 	if err != nil {
 		return Outcome{File: file}, err

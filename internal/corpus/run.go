@@ -88,20 +88,22 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 			item = report.Item{File: f.Name, Fault: fmt.Sprint(fault)}
 		}
 	}()
-	data, err := f.Data()
-	if err != nil {
+	if b.Most > 0 {
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeoutCause(ctx, b.Most, errTooLong)
+		defer cancel()
+	}
+	data, err := waited(ctx, f.Data)
+	if err != nil && ctx.Err() == nil {
 		return report.Item{File: f.Name, Unread: Reason(err).Error()}
 	}
 	permits, _, bad := f.Permits()
 	if len(bad) > 0 {
 		return report.Item{File: bad[0].File, Problems: bad}
 	}
-	if b.Most > 0 {
-		var cancel context.CancelFunc
-		ctx, cancel = context.WithTimeoutCause(ctx, b.Most, errTooLong)
-		defer cancel()
+	if err == nil {
+		item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
 	}
-	item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
 	switch {
 	case errors.Is(context.Cause(ctx), errTooLong):
 		return report.Item{File: f.Name, Unread: fmt.Sprintf("its review took more than %v and was given up; make the loop smaller, or give it more time with --most-time", b.Most)}
@@ -114,6 +116,34 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 }
 
 var errTooLong = errors.New("the review took too long")
+
+// waited reads a file, and leaves the reading behind when the context ends: nothing else
+// ends the wait for a pipe that nobody writes to.
+func waited(ctx context.Context, read func() ([]byte, error)) ([]byte, error) {
+	type answer struct {
+		data  []byte
+		err   error
+		fault any
+	}
+	done := make(chan answer, 1)
+	go func() {
+		var a answer
+		defer func() {
+			a.fault = recover()
+			done <- a
+		}()
+		a.data, a.err = read()
+	}()
+	select {
+	case a := <-done:
+		if a.fault != nil {
+			panic(a.fault)
+		}
+		return a.data, a.err
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+}
 
 // result is what comes of a file by its content alone: kept from an earlier run, or worked out.
 func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch, permits bool) (report.Item, error) {

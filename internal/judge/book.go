@@ -29,7 +29,8 @@ const (
 type Book struct {
 	names    names
 	bounds   bounds
-	load     func() error // waits until all that follows is there
+	gathered func() (map[string]*ast.Module, error) // waits for clauses and reads
+	load     func() error                           // waits for all
 	clauses  []*review.Clause
 	queries  []ast.Body // beside clauses
 	reads    reads
@@ -67,15 +68,25 @@ func Open(c working.Catalogue, book fs.FS) *Book {
 // newBook is a book that loads when it is first used.
 func newBook(c working.Catalogue, within bounds, care care, folders ...fs.FS) *Book {
 	b := &Book{names: namesOf(c), store: inmem.New(), bounds: within, reads: newReads()}
-	b.load = sync.OnceValue(func() error {
-		what := func() string { return "loading the clauses" }
-		return within.run(context.Background(), what, func(context.Context) error {
+	what := func() string { return "loading the clauses" }
+	b.gathered = sync.OnceValues(func() (map[string]*ast.Module, error) {
+		out := make(chan map[string]*ast.Module, 1)
+		err := within.run(context.Background(), what, func(context.Context) error {
 			modules, wrong := b.gather(parse(folders, false))
-			if err := wrong.err(); err != nil {
-				return err
-			}
-			return b.compile(modules, care)
+			out <- modules
+			return wrong.err()
 		})
+		if err != nil {
+			return nil, err
+		}
+		return <-out, nil
+	})
+	b.load = sync.OnceValue(func() error {
+		modules, err := b.gathered()
+		if err != nil {
+			return err
+		}
+		return within.run(context.Background(), what, func(context.Context) error { return b.compile(modules, care) })
 	})
 	return b
 }
@@ -113,14 +124,19 @@ func (b *Book) gather(sources []source, wrong Problems) (map[string]*ast.Module,
 
 // Clauses is every clause in force, by chapter and id.
 func (b *Book) Clauses() []*review.Clause {
-	b.must()
+	if _, err := b.gathered(); err != nil {
+		panic(fault(err))
+	}
 	return b.clauses
 }
 
-// must waits until the book is loaded. That one which was opened does not load is a
-// fault of the program.
+// must waits until the book is loaded.
 func (b *Book) must() {
 	if err := b.load(); err != nil {
-		panic("judge: the book does not load: " + err.Error())
+		panic(fault(err))
 	}
 }
+
+// fault is what is said when a book that was opened as known does not load after all:
+// a mistake of the program, not of its user.
+func fault(err error) string { return "judge: the book does not load: " + err.Error() }

@@ -80,104 +80,112 @@ func (b *Book) input(e evidence) (ast.Value, error) {
 	if err := b.unlisted(e); err != nil {
 		return nil, err
 	}
-	quantities, facts := ast.NewObject(), ast.NewObject()
-	for _, name := range slices.Sorted(maps.Keys(b.reads.quantities)) {
-		of := ast.NewObject()
-		for _, subject := range slices.Sorted(maps.Keys(e.columns[name])) {
+	var quantities, facts, sets, relations []pair
+	for _, name := range sorted(b.reads.quantities) {
+		var of []pair
+		for _, subject := range sorted(e.columns[name]) {
 			entry, err := entryTerm(e.columns[name][subject], e.gaps[name][subject])
 			if err != nil {
 				return nil, fmt.Errorf("%s of %s: %w", name, subject, err)
 			}
-			put(of, subject, entry)
+			of = append(of, pair{text(subject), entry})
 		}
-		put(quantities, name, fields("name", text(name), "of", ast.NewTerm(of)))
+		quantities = append(quantities, columnOf(name, of))
 	}
-	for _, name := range slices.Sorted(maps.Keys(b.reads.facts)) {
-		of := ast.NewObject()
-		for _, subject := range slices.Sorted(maps.Keys(e.facts[name])) {
-			put(of, subject, factTerm(e.facts[name][subject]))
+	for name := range b.reads.facts {
+		var of []pair
+		for subject, fact := range e.facts[name] {
+			of = append(of, pair{text(subject), factTerm(fact)})
 		}
-		put(facts, name, fields("name", text(name), "of", ast.NewTerm(of)))
+		facts = append(facts, columnOf(name, of))
 	}
-	sets, relations := ast.NewObject(), ast.NewObject()
-	for _, name := range slices.Sorted(maps.Keys(b.names.sets)) {
-		put(sets, name, texts(e.ledger.Sets[name]))
+	for name := range b.names.sets {
+		sets = append(sets, pair{text(name), texts(e.ledger.Sets[name])})
 	}
-	for _, name := range slices.Sorted(maps.Keys(b.names.relations)) {
-		of := ast.NewObject()
-		for _, subject := range slices.Sorted(maps.Keys(e.ledger.Relations[name])) {
-			put(of, subject, texts(e.ledger.Relations[name][subject]))
+	for name := range b.names.relations {
+		var of []pair
+		for subject, others := range e.ledger.Relations[name] {
+			of = append(of, pair{text(subject), texts(others)})
 		}
-		put(relations, name, ast.NewTerm(of))
+		relations = append(relations, pair{text(name), objectOf(of...)})
 	}
-	return fields(
-		"quantities", ast.NewTerm(quantities), "facts", ast.NewTerm(facts), "sets", ast.NewTerm(sets),
-		"relations", ast.NewTerm(relations), "limits", b.limits, "cases", b.cases,
+	return objectOf(
+		pair{text("quantities"), objectOf(quantities...)}, pair{text("facts"), objectOf(facts...)},
+		pair{text("sets"), objectOf(sets...)}, pair{text("relations"), objectOf(relations...)},
+		pair{text("limits"), b.limits}, pair{text("cases"), b.cases},
 	).Value, nil
+}
+
+// columnOf is one quantity or fact of all its subjects.
+func columnOf(name string, of []pair) pair {
+	known := text(name)
+	return pair{known, objectOf(pair{nameKey, known}, pair{ofKey, objectOf(of...)})}
 }
 
 // inForce is the limits and the cases of every clause, by chapter and clause.
 func inForce(clauses []*review.Clause) (limits, cases *ast.Term) {
-	l, c := ast.NewObject(), ast.NewObject()
+	l, c := map[string][]pair{}, map[string][]pair{}
 	for _, clause := range clauses {
-		all := ast.NewObject()
+		var all []pair
 		for _, limit := range clause.Limits {
-			one := ast.NewObject()
-			for key, x := range map[string]*float64{"least": limit.Least, "most": limit.Most} {
-				if x != nil {
-					put(one, key, number(*x))
-				}
+			var one []pair
+			if limit.Least != nil {
+				one = append(one, pair{text("least"), number(*limit.Least)})
 			}
-			put(all, limit.Name, ast.NewTerm(one))
+			if limit.Most != nil {
+				one = append(one, pair{text("most"), number(*limit.Most)})
+			}
+			all = append(all, pair{text(limit.Name), objectOf(one...)})
 		}
-		put(chapter(l, clause.Chapter), clause.ID, ast.NewTerm(all))
-		put(chapter(c, clause.Chapter), clause.ID, texts(clause.Cases))
+		id := text(clause.ID)
+		l[clause.Chapter] = append(l[clause.Chapter], pair{id, objectOf(all...)})
+		c[clause.Chapter] = append(c[clause.Chapter], pair{id, texts(clause.Cases)})
 	}
-	return ast.NewTerm(l), ast.NewTerm(c)
+	return chapters(l), chapters(c)
 }
 
-func chapter(o ast.Object, name string) ast.Object {
-	if have := o.Get(text(name)); have != nil {
-		return have.Value.(ast.Object)
+func chapters(of map[string][]pair) *ast.Term {
+	var out []pair
+	for name, clauses := range of {
+		out = append(out, pair{text(name), objectOf(clauses...)})
 	}
-	fresh := ast.NewObject()
-	put(o, name, ast.NewTerm(fresh))
-	return fresh
+	return objectOf(out...)
 }
 
 func entryTerm(e working.Entry, gaps map[string][]string) (*ast.Term, error) {
-	out := ast.NewObject()
-	put(out, "at", text(e.At))
+	out := []pair{{atKey, text(e.At)}}
 	if len(e.In) > 0 {
-		in := ast.NewObject()
-		for _, name := range slices.Sorted(maps.Keys(e.In)) {
+		var in []pair
+		for _, name := range sorted(e.In) {
 			var values []*ast.Term
 			for _, x := range e.In[name] {
 				v := x.Value
 				if bad(v.X) || bad(v.Low) || bad(v.High) {
 					return nil, fmt.Errorf("%v is no number to judge by", v.X)
 				}
-				values = append(values, fields("value", number(v.X), "low", number(v.Low), "high", number(v.High), "when", text(x.When)))
+				values = append(values, objectOf(
+					pair{valueKey, number(v.X)}, pair{lowKey, number(v.Low)}, pair{highKey, number(v.High)}, pair{whenKey, text(x.When)},
+				))
 			}
-			put(in, name, ast.ArrayTerm(values...))
+			in = append(in, pair{text(name), ast.ArrayTerm(values...)})
 		}
-		put(out, "in", ast.NewTerm(in))
+		out = append(out, pair{inKey, objectOf(in...)})
 	}
 	if len(gaps) > 0 {
-		missing := ast.NewObject()
-		for _, name := range slices.Sorted(maps.Keys(gaps)) {
-			put(missing, name, texts(unique(gaps[name])))
+		var missing []pair
+		for name, list := range gaps {
+			missing = append(missing, pair{text(name), texts(unique(list))})
 		}
-		put(out, "missing", ast.NewTerm(missing))
+		out = append(out, pair{missingKey, objectOf(missing...)})
 	}
-	return ast.NewTerm(out), nil
+	return objectOf(out...), nil
 }
 
 func factTerm(f *working.Fact) *ast.Term {
 	if f.Word == "" {
-		return fields("at", text(f.At), "missing", texts(unique(f.Missing)))
+		return objectOf(pair{atKey, text(f.At)}, pair{missingKey, texts(unique(f.Missing))})
 	}
-	return fields("at", text(f.At), "word", text(f.Word))
+	return objectOf(pair{atKey, text(f.At)}, pair{wordKey, text(f.Word)})
 }
 
 func unique(list []string) []string {
@@ -206,16 +214,17 @@ func texts(list []string) *ast.Term {
 	return ast.ArrayTerm(terms...)
 }
 
-func put(o ast.Object, key string, t *ast.Term) { o.Insert(text(key), t) }
+// pair is a key of an object with what stands under it.
+type pair = [2]*ast.Term
 
-// fields is an object of keys and terms in turn.
-func fields(pairs ...any) *ast.Term {
-	o := ast.NewObject()
-	for i := 0; i+1 < len(pairs); i += 2 {
-		put(o, pairs[i].(string), pairs[i+1].(*ast.Term))
-	}
-	return ast.NewTerm(o)
-}
+func objectOf(pairs ...pair) *ast.Term { return ast.NewTerm(ast.NewObject(pairs...)) }
+
+// The keys of every entry, made once.
+var (
+	nameKey, ofKey                     = text("name"), text("of")
+	atKey, inKey, missingKey, wordKey  = text("at"), text("in"), text("missing"), text("word")
+	valueKey, lowKey, highKey, whenKey = text("value"), text("low"), text("high"), text("when")
+)
 
 // unlisted is the first name of the ledger that is not in the catalogue: no clause
 // could read it, and nobody would notice.

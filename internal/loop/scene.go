@@ -134,7 +134,8 @@ const (
 
 // solve enters a scene as a solution.
 func (g *stage) solve(sc scene) *told {
-	in := append([]working.Input{}, g.s.inputs...)
+	in := make([]working.Input, 0, len(g.s.inputs)+len(sc.from)+len(sc.needs))
+	in = append(in, g.s.inputs...)
 	for _, z := range sc.from {
 		in = append(in, working.In("z", z))
 	}

@@ -6,23 +6,52 @@ import "dryfit/internal/working"
 // several pieces share stands once.
 type shape struct {
 	inputs []working.Input
-	place  map[*working.Node]int
-	traced *[]int // where what is taken just now is noted too; nil mostly
+	place  map[*working.Node]int // where each stands, once there are many
+	traced *[]int                // where what is taken just now is noted too; nil mostly
 }
 
-func newShape() *shape { return &shape{place: map[*working.Node]int{}} }
+func newShape() *shape { return &shape{} }
+
+// someInputs is how many are looked through one by one.
+const someInputs = 16
+
+// at is the place of an input, or the next one.
+func (s *shape) at(n *working.Node) int {
+	if s.place != nil {
+		if k, ok := s.place[n]; ok {
+			return k
+		}
+		return len(s.inputs)
+	}
+	for k := range s.inputs {
+		if s.inputs[k].Node == n {
+			return k
+		}
+	}
+	return len(s.inputs)
+}
+
+// add puts an input behind the others.
+func (s *shape) add(in working.Input) {
+	if s.inputs = append(s.inputs, in); s.place != nil {
+		s.place[in.Node] = len(s.inputs) - 1
+		return
+	}
+	if len(s.inputs) > someInputs {
+		s.place = make(map[*working.Node]int, 4*someInputs)
+		for k, one := range s.inputs {
+			s.place[one.Node] = k
+		}
+	}
+}
 
 // take adds inputs and says where each of them stands.
 func (s *shape) take(in ...working.Input) []int {
 	at := make([]int, len(in))
 	for i, one := range in {
-		k, ok := s.place[one.Node]
-		if !ok {
-			k = len(s.inputs)
-			s.place[one.Node] = k
-			s.inputs = append(s.inputs, one)
+		if at[i] = s.at(one.Node); at[i] == len(s.inputs) {
+			s.add(one)
 		}
-		at[i] = k
 	}
 	if s.traced != nil {
 		*s.traced = append(*s.traced, at...)

@@ -36,7 +36,9 @@ const (
 // Run follows the network from the levels z until the horizon, s, or until
 // nothing changes any more. Steps are implicit, of second order, and conserve
 // water to rounding; at a trigger the time is found at which it trips.
-func (n *Network) Run(z []float64, horizon float64) Run {
+func (n *Network) Run(z []float64, horizon float64) Run { return n.run(z, horizon, mostRunning) }
+
+func (n *Network) run(z []float64, horizon float64, most int) Run {
 	s := newStepper(n)
 	r := Run{Through: make([]float64, len(n.Links))}
 	now := append([]float64{}, z...)
@@ -48,7 +50,7 @@ func (n *Network) Run(z []float64, horizon float64) Run {
 	if n.Allowed > 0 {
 		allowed = n.Allowed
 	}
-	for range mostRunning {
+	for range most {
 		if t >= horizon {
 			break
 		}

@@ -21,6 +21,7 @@ const (
 	lastStep   = 1e5  // s: longer than a loop needs to settle; more, and rounding makes water
 	mostSteps  = 200  // then there is no rest
 	longRun    = 1e6  // s
+	mostRested = 500  // steps in time, where others fail: some 150 are enough if there is rest at all
 	mostTrips  = 8    // of one trigger: it goes to and fro
 	steadyFlow = 1e-9 // m3/s: what a balance may leave over at rest
 	teeMoved   = 1e-7 // of a tee's coefficient, at rest
@@ -75,7 +76,7 @@ func (n *Network) Steady(z []float64) Steady {
 		h = math.Min(h*growth, lastStep)
 	}
 	out.Reason = fmt.Sprintf("it did not come to rest in %d steps", mostSteps)
-	if r := n.Run(z, longRun); r.Still && len(out.Tripped) == 0 { // short steps may find what long ones step over
+	if r := n.run(z, longRun, mostRested); r.Still && len(out.Tripped) == 0 { // short steps may find what long ones step over
 		out.Z, out.Found, out.Reason = r.Ends(), true, ""
 	}
 	return out.finish(n, s)

@@ -119,6 +119,7 @@ const (
 	flowAccepted  = 1e-9  // m3/s: what it may leave over where two laws meet in a corner
 	waterAccepted = 1e-8  // m3: and what that may come to over the step
 	longestMove   = 0.25  // metres in one Newton step
+	hasty         = 1e-6  // m3/s: what is wrong in all balances far from rest
 	roughly       = 0.01  // of what was wrong in a balance: what may be left until the next step
 )
 
@@ -135,7 +136,7 @@ func (s *stepper) solve(z, base []float64, h float64) bool {
 			return true
 		}
 		now, ok := s.newton(z, base, h, wrong)
-		if s.toRest && len(z) > fewNodes && wrong <= 10*tolerance { // more steps only stir up what rounding leaves
+		if len(z) > fewNodes && wrong <= 10*tolerance { // more steps only stir up what rounding leaves
 			return true
 		}
 		if !ok {
@@ -173,7 +174,11 @@ func (s *stepper) newton(z, base []float64, h, wrong float64) (now float64, ok b
 		}
 	}
 	damp := math.Min(1, longestMove/math.Max(far, 1e-300))
-	for range 10 {
+	halvings := 10
+	if s.toRest && wrong > hasty {
+		halvings = 7 // a sweep brings more than a step as short as that
+	}
+	for range halvings {
 		for i := range z {
 			s.try[i] = z[i] + damp*s.dz[i]
 		}

@@ -26,7 +26,11 @@ func Offer(ctx context.Context, book *judge.Book, r *review.Review) error {
 			if len(f.Remedies) == most {
 				break
 			}
-			for _, p := range proposals(r, f, lever) {
+			var tries []proposal
+			if err := r.Ledger.Within(ctx, func() { tries = proposals(r, f, lever) }); err != nil {
+				return err
+			}
+			for _, p := range tries {
 				then, holds, err := try(ctx, book, r, f, p.edits)
 				if err != nil {
 					return err
@@ -65,7 +69,11 @@ func try(ctx context.Context, book *judge.Book, r *review.Review, f *review.Find
 	if len(problems) > 0 {
 		return then, false, nil
 	}
-	judgements, err := book.Judge(ctx, survey.Survey(s))
+	ledger, err := survey.Within(ctx, s)
+	if err != nil {
+		return then, false, err
+	}
+	judgements, err := book.Judge(ctx, ledger)
 	if err != nil {
 		return then, false, err
 	}

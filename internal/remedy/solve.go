@@ -33,7 +33,7 @@ func solve(r *review.Review, f *review.Finding, lever review.Lever) []proposal {
 	}
 	step := 0.0
 	if q, err := quantity.Parse(kind, lever.Toward); err == nil {
-		step = q.SI
+		step = stepIn(kind, q.SI, was.Unit)
 	}
 	target := aim(f)
 	worked := func(x float64) float64 {
@@ -122,6 +122,31 @@ func around(x, step float64) []float64 {
 		low, high = high, low
 	}
 	return []float64{low, high}
+}
+
+// stepIn is a step in SI where it is a round number in the unit of the file too, else the nearest one
+// that is: a fraction of an inch, or 1, 2 or 5 of a tenfold of any other unit.
+func stepIn(kind quantity.Kind, step float64, unit string) float64 {
+	x, ok := quantity.Convert(kind, step, unit)
+	if short, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 2, 64), 64); !ok || x <= 0 || math.Abs(short-x) < 1e-9*x {
+		return step
+	}
+	ten := math.Pow(10, math.Floor(math.Log10(x)))
+	round := []float64{ten, 2 * ten, 5 * ten, 10 * ten}
+	if unit == "in" {
+		round = []float64{1. / 16, 1. / 8, 1. / 4, 1. / 2, 1, 2}
+	}
+	best := round[0]
+	for _, r := range round {
+		if math.Abs(math.Log(r/x)) < math.Abs(math.Log(best/x))-1e-9 {
+			best = r
+		}
+	}
+	si, ok := quantity.FromUnit(kind, best, unit)
+	if zero, _ := quantity.FromUnit(kind, 0, unit); ok && zero == 0 {
+		return si
+	}
+	return step
 }
 
 // stated is the kind and value of the file's number at a pointer, if the node depends on it.

@@ -39,6 +39,27 @@ func TestAroundRoundsBothWaysTheNearerFirst(t *testing.T) {
 	}
 }
 
+func TestAStepIsRoundInTheUnitOfTheFile(t *testing.T) {
+	for _, c := range []struct {
+		kind quantity.Kind
+		step float64
+		unit string
+		want float64
+	}{
+		{quantity.Length, 0.005, "mm", 0.005},
+		{quantity.Length, 0.025, "mm", 0.025},
+		{quantity.Length, 0.005, "in", 0.0254 / 4}, // nearer than an eighth, by ratio
+		{quantity.Length, 0.001, "in", 0.0254 / 16},
+		{quantity.Length, 0.025, "in", 0.0254},
+		{quantity.Volume, 0.001, "gal(US)", 0.2 * 0.003785411784},
+		{quantity.TemperatureDifference, 1, "degC", 1},
+	} {
+		if got := stepIn(c.kind, c.step, c.unit); math.Abs(got-c.want) > 1e-12 {
+			t.Errorf("%v of %s in %s: %v, want %v", c.step, c.kind, c.unit, got, c.want)
+		}
+	}
+}
+
 func TestSearchFindsWhereAStraightLineCrosses(t *testing.T) {
 	for range 100 {
 		root, now := rand.Float64()*2-1, rand.Float64()*2-1

@@ -83,3 +83,17 @@ func TestTotals(t *testing.T) {
 		}
 	}
 }
+
+func TestClipStart(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		most int
+		want string
+	}{
+		{"a/loop.yaml", 11, "a/loop.yaml"}, {"a/loop.yaml", 10, "...op.yaml"}, {"a/loop.yaml", 3, "..."}, {"", 0, ""}, {"水水水水", 7, "...水水"}, {"水水水水", 6, "...水"},
+	} {
+		if got := clipStart(c.text, c.most); got != c.want {
+			t.Errorf("%q in %d columns is %q and not %q", c.text, c.most, got, c.want)
+		}
+	}
+}

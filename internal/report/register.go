@@ -18,24 +18,25 @@ type registerRow struct {
 	plain        bool   // the heads of the columns
 }
 
+// registerRowOf keeps no more of a text than can be shown.
 func registerRowOf(i Item, in quantity.System) registerRow {
-	row := registerRow{file: safe(i.File)}
+	row := registerRow{file: clipStart(safe(i.File), mostRegister)}
 	switch {
 	case i.Fault != "":
-		row.first, row.standing = "dryfit failed", i.Fault
+		row.first, row.standing = "dryfit failed", clip(safe(i.Fault), mostRegister)
 		return row
 	case i.Summary == nil && i.Unread != "":
-		row.first, row.standing = "cannot be read", i.Unread
+		row.first, row.standing = "cannot be read", clip(safe(i.Unread), mostRegister)
 		return row
 	case i.Summary == nil:
 		row.first = "cannot be read"
 		if len(i.Problems) > 0 {
-			row.standing = placeOf(i.Problems[0]) + ": " + i.Problems[0].Found
+			row.standing = clip(safe(placeOf(i.Problems[0])+": "+i.Problems[0].Found), mostRegister)
 		}
 		return row
 	}
 	s := i.Summary
-	row.name = safe(s.Name)
+	row.name = clip(safe(s.Name), mostRegister)
 	switch f := s.Strongest(); {
 	case f != nil:
 		row.first, row.standing, row.firstInk = f.Clause.ID, verdictWords(f.Judgement)+": "+f.Subject, verdictInk(f.Judgement)
@@ -168,11 +169,16 @@ func columnsOf(widths []int, cells ...span) line {
 
 // clipStart cuts text at its start; dots say that something is gone.
 func clipStart(text string, most int) string {
-	for width(text) > most {
-		all := []rune(strings.TrimPrefix(text, "..."))
-		text = "..." + string(all[1:])
+	if width(text) <= most {
+		return text
 	}
-	return text
+	kept, all := 0, []rune(text)
+	from := len(all)
+	for from > 0 && kept+runeWidth(all[from-1]) <= most-3 {
+		from--
+		kept += runeWidth(all[from])
+	}
+	return "..." + string(all[from:])
 }
 
 // totals counts what came of the files.

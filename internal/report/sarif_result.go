@@ -103,7 +103,9 @@ func (s *sarifWriter) unread(i Item) {
 	}
 }
 
-// findings is the results of one file, each at its place.
+// findings is the results of one file, each at its place. There are no `fixes` in them: a fix
+// replaces a stretch of text, and of an edit only the pointer is known here, not where the old
+// value ends; and most edits of a remedy change the form of the file, not one value.
 func (s *sarifWriter) findings(of *review.Summary) []sarifResult {
 	var out []sarifResult
 	same := counter{}

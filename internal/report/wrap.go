@@ -9,6 +9,9 @@ import (
 	wide "golang.org/x/text/width"
 )
 
+// Plain is a text of which a terminal shows every sign and obeys none, on one line.
+func Plain(text string) string { return safe(text) }
+
 // safe makes text of a file harmless on a terminal: what is not printable
 // (control characters, marks that turn the direction of writing, bytes that are
 // no UTF-8) is written as its code, and line ends and tabs become blanks.

@@ -35,11 +35,12 @@ func TestHostileFiles(t *testing.T) {
 		"a chain of tees": head + "vessels: {a: {role: store}}\nlines:\n" + repeat(200, func(i int) string {
 			return fmt.Sprintf("  l%d: {from: l%d.t, to: a, pieces: [{tee: {id: t, way: through}}]}\n", i, i+1)
 		}),
-		"deep and wide": head + "note: " + strings.Repeat("[", 38) + strings.Repeat("x, ", 290) + strings.Repeat("]", 38),
-		"one long word": head + strings.Repeat("x", mostBytes-30) + ": 1\n",
-		"all quotes":    head + "note: " + strings.Repeat(`"" `, 100000),
-		"all dashes":    strings.Repeat("---\n", mostBytes/4),
-		"all anchors":   head + repeat(20000, func(i int) string { return fmt.Sprintf("k%d: &a%d x\n", i, i) }),
+		"deep and wide":  head + "note: " + strings.Repeat("[", 38) + strings.Repeat("x, ", 290) + strings.Repeat("]", 38),
+		"one long word":  head + strings.Repeat("x", mostBytes-30) + ": 1\n",
+		"all quotes":     head + "note: " + strings.Repeat(`"" `, 100000),
+		"all dashes":     strings.Repeat("---\n", mostBytes/4),
+		"all directives": repeat(60000, func(i int) string { return fmt.Sprintf("%%TAG !%d! x\n", i) }) + "---\n" + head,
+		"all anchors":    head + repeat(20000, func(i int) string { return fmt.Sprintf("k%d: &a%d x\n", i, i) }),
 	} {
 		started := time.Now()
 		s, problems := Read("x", []byte(text))

@@ -24,6 +24,7 @@ const (
 	mostLetters = 2_000 // in one scalar
 	mostKeys    = 500   // in one mapping
 	mostItems   = 300   // in one list
+	mostPercent = 20    // lines that start with %: each directive of YAML is held against all before it
 )
 
 // parse reads YAML 1.2, of which JSON is a part, into a tree of our own. What is
@@ -56,7 +57,7 @@ func readable(data []byte, ps *problems) bool {
 			fmt.Sprintf("a system file has at most %d MB", mostBytes/1_000_000))
 		return false
 	}
-	line, column := 1, 1
+	line, column, percent := 1, 1, 0
 	for i := 0; i < len(data); {
 		r, size := utf8.DecodeRune(data[i:])
 		at := Place{ps.doc.File, line, column}
@@ -66,6 +67,13 @@ func readable(data []byte, ps *problems) bool {
 		}
 		if control(r) {
 			ps.addAt(at, "", fmt.Sprintf("the control character U+%04X", r), "take it out: a system file is plain text")
+			return false
+		}
+		if r == '%' && column == 1 {
+			percent++
+		}
+		if percent > mostPercent {
+			ps.addAt(at, "", "one directive too many", "take out the lines that start with `%`: a system file needs none")
 			return false
 		}
 		if i += size; r == '\n' {

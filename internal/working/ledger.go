@@ -21,7 +21,7 @@ type Ledger struct {
 // NewLedger is an empty ledger.
 func NewLedger() *Ledger {
 	return &Ledger{
-		at:        map[Address]*Node{},
+		at:        make(map[Address]*Node, 2048),
 		Sets:      map[string][]string{},
 		Relations: map[string]map[string][]string{},
 	}

@@ -23,8 +23,8 @@ held(subject, column, cases, limit) := {
 	"value": worst.value, "low": worst.low, "high": worst.high, "when": worst.when,
 } if {
 	entry := column.of[subject]
-	worst := _worst([value | some name in cases; some value in entry["in"][name]], limit)
-	verdict := _compared(worst.value, limit, entry, cases)
+	[worst, outside] := _worst([value | some name in cases; some value in entry["in"][name]], limit)
+	verdict := _verdict(outside, entry, cases)
 }
 
 else := {
@@ -91,14 +91,15 @@ else := _joined([judgement, {"on": whole}])
 # What the relation gives for a part: the line of a piece. Empty if it gives nothing.
 whole(relation, part) := object.get(relation, [part, 0], "")
 
-# A value outside decides, whatever is missing.
-_compared(x, limit, entry, cases) := "not met" if _outside(x, limit)
+# A value outside decides, whatever is missing. The second rule says sooner what the third would, of most judgements.
+_verdict(outside, entry, cases) := "not met" if outside
+
+else := "met" if {
+	count(cases) == 1
+	not entry.missing
+}
 
 else := "met" if count(_gaps(entry, cases)) == 0
-
-_outside(x, limit) if x > limit.most
-
-_outside(x, limit) if x < limit.least
 
 _gaps(entry, cases) := {gap | some name in cases; some gap in _gaps_in(entry, name)}
 
@@ -111,20 +112,22 @@ else := [] if count(entry["in"][name]) > 0
 
 else := [name]
 
-# The value that lies farthest outside, or has the least room left.
-_worst(values, limit) := max([[excess, value] |
-	some value in values
-	excess := max([value.value - most, least - value.value])
-])[1] if {
+# The value that lies farthest outside, or has the least room left, and whether it lies outside.
+_worst(values, limit) := [worst, excess > 0] if {
 	least := limit.least
 	most := limit.most
+	[excess, worst] := max([[max([value.value - most, least - value.value]), value] | some value in values])
 }
 
-else := max([[value.value, value] | some value in values])[1] if limit.most
+else := [worst, x > limit.most] if {
+	limit.most
+	[x, worst] := max([[value.value, value] | some value in values])
+}
 
-else := max([value | some value in values; value.value == least]) if {
+else := [worst, x < limit.least] if {
 	limit.least
-	least := min([value.value | some value in values])
+	x := min([value.value | some value in values])
+	worst := max([value | some value in values; value.value == x])
 }
 
 _answered(word, wanted) := "met" if word in wanted
