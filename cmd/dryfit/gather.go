@@ -62,7 +62,7 @@ func (a *app) gather(names []string, o gathering, asGiven bool) error {
 	if err != nil {
 		return fmt.Errorf("the book does not load: %w", err)
 	}
-	run := report.Run{HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses()}
+	run := report.Run{HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses}
 	parts, err := readParts(names, run)
 	if err != nil {
 		return err
@@ -94,7 +94,7 @@ func readParts(names []string, run report.Run) (parts, error) {
 			wrong = append(wrong, misusef("%s cannot be read: %v", name, corpus.Reason(err)))
 			continue
 		}
-		w, err := report.ReadWritten(bufio.NewReader(f), run.Clauses)
+		w, err := report.ReadWritten(bufio.NewReader(f), run.Clauses())
 		switch {
 		case err != nil:
 			wrong = append(wrong, misusef("%s: %v", name, err))

@@ -119,7 +119,7 @@ func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven bo
 	}
 	whole := o.whole || len(files) == 1
 	run := report.Run{
-		HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses(), AsOf: today, Whole: whole,
+		HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses, AsOf: today, Whole: whole,
 	}
 	out, err := a.open(o.outputs, o.as.value, len(o.outputs) == 0 || asGiven, run)
 	if err != nil {

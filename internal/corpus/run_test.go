@@ -24,7 +24,7 @@ func called(t testing.TB, look report.Options) report.Run {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return report.Run{HeldTo: review.Shall, Look: look, Version: "test", Book: "book", Clauses: r.Book().Clauses(), AsOf: "2026-03-14"}
+	return report.Run{HeldTo: review.Shall, Look: look, Version: "test", Book: "book", Clauses: r.Book().Clauses, AsOf: "2026-03-14"}
 }
 
 // everyForm reviews files and writes what comes of them in every form.

@@ -17,7 +17,15 @@ import (
 var seeds = []string{"quarry-road", "common-drum", "inch-loop", "lifting-overflow", "bottom-drain", "two-settlers", "siphon-beds", "gravity-raft", "pump-in-tank"}
 
 var corpusTo = flag.String("corpus-to", "", "with -run WriteCorpus, the folder to write a corpus of -corpus-size varied system files into")
-var corpusSize = flag.Int("corpus-size", 1000, "files of the corpus")
+var corpusSize = flag.Int("corpus-size", 0, "files of the corpus; else 1000 to write, 60 to measure")
+
+// sized is how many files were asked for, else so many.
+func sized(otherwise int) int {
+	if *corpusSize > 0 {
+		return *corpusSize
+	}
+	return otherwise
+}
 
 // one is a system file of a corpus.
 type one struct {
@@ -106,7 +114,7 @@ func writeCorpus(t testing.TB, folder string, files []one) {
 // go test ./internal/corpus -run WriteCorpus -corpus-to FOLDER makes a corpus to try commands on.
 func TestWriteCorpus(t *testing.T) {
 	folder := *corpusTo
-	n := *corpusSize
+	n := sized(1000)
 	if folder == "" {
 		folder, n = t.TempDir(), 20
 	}

@@ -85,6 +85,7 @@ func (b *Book) ask(ctx context.Context, q ast.Body, in ast.Value) (*ast.Term, er
 		WithTransaction(txn).
 		WithInput(ast.NewTerm(in)).
 		WithCancel(cancel).
+		WithVirtualCache(remembered{topdown.NewVirtualCache()}).
 		WithStrictBuiltinErrors(true).
 		Iter(ctx, func(r topdown.QueryResult) error {
 			got = r[answers]

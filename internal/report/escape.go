@@ -21,12 +21,16 @@ func harmlessJSON(v any) ([]byte, error) {
 	if err := e.Encode(v); err != nil {
 		return nil, err
 	}
-	text := bytes.TrimRight(b.Bytes(), "\n")
+	return harmlessText(bytes.TrimRight(b.Bytes(), "\n")), nil
+}
+
+// harmlessText is JSON in which every character that does not print is written as its code, but for the ends of its lines.
+func harmlessText(text []byte) []byte {
 	out := make([]byte, 0, len(text))
 	for len(text) > 0 {
 		r, size := utf8.DecodeRune(text)
 		switch {
-		case unicode.IsPrint(r):
+		case unicode.IsPrint(r) || r == '\n':
 			out = append(out, text[:size]...)
 		case r < 0x10000:
 			out = fmt.Appendf(out, `\u%04x`, r)
@@ -36,7 +40,7 @@ func harmlessJSON(v any) ([]byte, error) {
 		}
 		text = text[size:]
 	}
-	return out, nil
+	return out
 }
 
 // uriOf is the name of a file as a URI: forward slashes, every byte encoded that may mean

@@ -11,12 +11,12 @@ import (
 // Run is what all files of one call have in common.
 type Run struct {
 	HeldTo  review.Strength
-	Look    Options          // width, colour, units
-	Version string           // of dryfit
-	Book    string           // SHA-256 of the book
-	Clauses []*review.Clause // the book
-	AsOf    string           // day on which permits were held; stamped only where a permit exists
-	Whole   bool             // text: the whole report of every file, not only what to act on
+	Look    Options                 // width, colour, units
+	Version string                  // of dryfit
+	Book    string                  // SHA-256 of the book
+	Clauses func() []*review.Clause // the book, which may still be loading; nil: none
+	AsOf    string                  // day on which permits were held; stamped only where a permit exists
+	Whole   bool                    // text: the whole report of every file, not only what to act on
 }
 
 // Writer takes what came of one file after the other, in order, and writes it in one

@@ -37,7 +37,7 @@ func several(t *testing.T) []Item {
 }
 
 func runOfTests() Run {
-	return Run{HeldTo: review.Shall, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: bookOfTests, AsOf: "2026-03-14"}
+	return Run{HeldTo: review.Shall, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: func() []*review.Clause { return bookOfTests }, AsOf: "2026-03-14"}
 }
 
 // formed is what a form makes of some items.

@@ -96,7 +96,7 @@ func outsideRun(t *testing.T, form string, list []report.Item) string {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	run := report.Run{HeldTo: review.Should, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: r.Book().Clauses()}
+	run := report.Run{HeldTo: review.Should, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: r.Book().Clauses}
 	w, err := report.NewWriter(form, &b, run)
 	if err != nil {
 		t.Fatal(err)

@@ -110,12 +110,12 @@ func quotedJSON(text string) string {
 	return string(b)
 }
 
-// encoded is a value as JSON, its further lines behind a margin.
+// encoded is a value as JSON, its further lines behind a margin, in which nothing acts on a terminal.
 func encoded(v any, margin string) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetIndent(margin, "  ")
 	e.SetEscapeHTML(false)
 	err := e.Encode(v)
-	return bytes.TrimRight(b.Bytes(), "\n"), err
+	return harmlessText(bytes.TrimRight(b.Bytes(), "\n")), err
 }

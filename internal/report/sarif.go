@@ -58,7 +58,11 @@ func (s *sarifWriter) value(v any) {
 
 func (s *sarifWriter) head() {
 	s.begun = true
-	driver := sarifDriver{Name: "dryfit", Version: s.run.Version, Rules: sarifRules(s.run.Clauses)}
+	var book []*review.Clause
+	if s.run.Clauses != nil {
+		book = s.run.Clauses()
+	}
+	driver := sarifDriver{Name: "dryfit", Version: s.run.Version, Rules: sarifRules(book)}
 	for i, r := range driver.Rules {
 		s.rules[r.ID] = i
 	}
