@@ -16,6 +16,7 @@ type outputs struct {
 	forms   []string
 	writers []report.Writer
 	closes  []func(error) error // after the writers, with what went wrong
+	tells   bool                // people read on the screen what came of each file
 }
 
 // open begins every output. A file is written beside its place and moved into it at the end, so
@@ -49,6 +50,7 @@ func (a *app) open(names []string, as string, printed bool, run report.Run) (*ou
 			return nil, err
 		}
 	}
+	out.tells = printed && as == "text"
 	if printed {
 		b := bufio.NewWriter(a.out)
 		if err := out.begin(as, b, run, func(error) error { return b.Flush() }); err != nil {

@@ -164,10 +164,10 @@ func (o reviewing) sound() error {
 
 // take writes what came of one file into every output.
 func (a *app) take(i report.Item, run report.Run, out *outputs) error {
-	if i.Unread != "" {
+	if i.Unread != "" && !out.tells {
 		a.say("%s cannot be read: %s", shownName(i.File), i.Unread)
 	}
-	if i.Fault != "" {
+	if i.Fault != "" && !out.tells {
 		a.say("%s could not be reviewed, something in dryfit itself is broken: %s", shownName(i.File), i.Fault)
 	}
 	a.status = max(a.status, i.Status(run.HeldTo))

@@ -14,8 +14,14 @@ func Plain(text string) string { return safe(text) }
 
 // safe makes text of a file harmless on a terminal: what is not printable
 // (control characters, marks that turn the direction of writing, bytes that are
-// no UTF-8) is written as its code, and line ends and tabs become blanks.
-func safe(text string) string {
+// no UTF-8) is written as its code, and line ends and tabs become blanks. Nor
+// does a build server that reads along find there what it would obey.
+func safe(text string) string { return ordering.Replace(printed(text)) }
+
+// ordering is what a line of output begins with that build servers take for an order.
+var ordering = strings.NewReplacer("::", `:\u003a`, "##", `#\u0023`)
+
+func printed(text string) string {
 	clean := true
 	for _, r := range text {
 		clean = clean && r != utf8.RuneError && unicode.IsPrint(r)
