@@ -17,6 +17,10 @@ func benchmarkReview(b *testing.B, name string, remedies bool) {
 	if err != nil {
 		b.Fatal(err)
 	}
+	benchmarkReviewOf(b, name, data, remedies)
+}
+
+func benchmarkReviewOf(b *testing.B, name string, data []byte, remedies bool) {
 	r, err := reviewer()
 	if err != nil {
 		b.Fatal(err)
@@ -38,6 +42,11 @@ func BenchmarkDemo(b *testing.B) { benchmarkReview(b, "quarry-road.yaml", false)
 
 // One file with two dozen findings, whose remedies are all looked for.
 func BenchmarkAsFound(b *testing.B) { benchmarkReview(b, "quarry-road-as-found.yaml", true) }
+
+// The largest loop that a file may describe, without remedies.
+func BenchmarkCrowded(b *testing.B) {
+	benchmarkReviewOf(b, "crowded.yaml", []byte(manifold(94)), false)
+}
 
 // found is the files of a corpus of n, written anew.
 func found(b *testing.B, n int) []corpus.File {

@@ -124,7 +124,7 @@ func TestAHostileFolder(t *testing.T) {
 			texts = everyForm(t, files, corpus.Batch{Workers: 2, Most: 5 * time.Second, Whole: true, Cache: cacheIn(t, t.TempDir())}, report.Options{Width: 80})
 		})
 	})
-	if grown > 512<<20 {
+	if grown > 1<<30 {
 		t.Errorf("the heap grew by %d MB", grown>>20)
 	}
 	said := map[string]map[string]any{}

@@ -21,13 +21,17 @@ func New(s *system.System, l *working.Ledger, c working.Catalogue, book []*Claus
 	r.Name, _ = s.Name.Value()
 	r.Status, _ = s.Status.Value()
 	r.order()
+	named := map[string][]*working.Node{}
+	for _, n := range l.Nodes() {
+		named[n.Address.Name] = append(named[n.Address.Name], n)
+	}
 	heard := map[*Clause]bool{}
 	for _, j := range judgements {
 		heard[j.Clause] = true
 		j.round()
 		if j.Verdict == NotMet || j.Verdict == Undetermined {
 			r.Findings = append(r.Findings, &Finding{
-				Judgement: j, Number: len(r.Findings) + 1, Place: s.Document.Place(j.At), Shows: shown(l, j),
+				Judgement: j, Number: len(r.Findings) + 1, Place: s.Document.Place(j.At), Shows: shown(named, j),
 			})
 		}
 	}
@@ -86,14 +90,14 @@ func (r *Review) order() {
 var weight = map[Strength]int{Shall: 0, Should: 1, May: 2}
 
 // shown finds the quantities that a clause wants to see beside the judged one,
-// in the state that governs, or in the first state that has them.
-func shown(l *working.Ledger, j *Judgement) []*working.Node {
+// in the state that governs, or in the first state that has them. All quantities are given by their names.
+func shown(named map[string][]*working.Node, j *Judgement) []*working.Node {
 	var out []*working.Node
 	for _, name := range j.Clause.Shows {
 		var best *working.Node
-		for _, n := range l.Nodes() {
+		for _, n := range named[name] {
 			a := n.Address
-			if a.Name != name || (a.Subject != j.Subject && a.Subject != j.On) {
+			if a.Subject != j.Subject && a.Subject != j.On {
 				continue
 			}
 			if best == nil || (j.Node != nil && a.Case == j.Node.Address.Case && a.Water == j.Node.Address.Water) {
