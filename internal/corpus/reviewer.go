@@ -4,6 +4,7 @@ package corpus
 
 import (
 	"context"
+	"sync"
 
 	"dryfit/internal/judge"
 	"dryfit/internal/making"
@@ -17,11 +18,14 @@ import (
 
 // Reviewer reviews system files by the book. It is safe for use by several
 // goroutines at once.
-type Reviewer struct{ book *judge.Book }
+type Reviewer struct {
+	book  *judge.Book
+	alone sync.RWMutex // held for writing by a review that is to have the memory for itself
+}
 
 // NewReviewer opens the book, which loads while the first file is read.
 func NewReviewer() (*Reviewer, error) {
-	return &Reviewer{judge.Open(survey.Catalogue(), rules.Book)}, nil
+	return &Reviewer{book: judge.Open(survey.Catalogue(), rules.Book)}, nil
 }
 
 // Book is the book that the reviewer judges by.

@@ -4,9 +4,11 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"runtime"
 	"sync"
 	"time"
 
+	"dryfit/internal/judge"
 	"dryfit/internal/remedy"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
@@ -102,17 +104,35 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 		return report.Item{File: bad[0].File, Problems: bad}
 	}
 	if err == nil {
-		item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
+		item, err = r.shared(func() (report.Item, error) { return r.result(ctx, f.Name, data, b, len(permits) > 0) })
 	}
 	switch {
-	case errors.Is(context.Cause(ctx), errTooLong):
-		return report.Item{File: f.Name, Unread: fmt.Sprintf("its review took more than %v and was given up; make the loop smaller, or give it more time with --most-time", b.Most)}
-	case err != nil:
-		return report.Item{File: f.Name, Fault: err.Error()}
 	case item.Summary != nil:
 		item.Summary.Hold(b.AsOf, r.book.Clauses(), permits...)
+	case errors.Is(context.Cause(ctx), errTooLong):
+		return report.Item{File: f.Name, Unread: fmt.Sprintf("its review took more than %v and was given up; make the loop smaller, or give it more time with --most-time", b.Most)}
+	case errors.Is(err, judge.ErrBounds):
+		return report.Item{File: f.Name, Unread: "to judge it takes more than a loop may: " + err.Error() + "; make the loop smaller"}
+	case err != nil:
+		return report.Item{File: f.Name, Fault: err.Error()}
 	}
 	return item
+}
+
+// shared does some work beside that of others. The engine of clauses watches the memory of the whole
+// program: what was stopped for that is done once more with nothing beside it, so that
+// a large loop is not taken for its neighbour.
+func (r *Reviewer) shared(work func() (report.Item, error)) (report.Item, error) {
+	r.alone.RLock()
+	item, err := work()
+	r.alone.RUnlock()
+	if !errors.Is(err, judge.ErrBounds) {
+		return item, err
+	}
+	r.alone.Lock()
+	defer r.alone.Unlock()
+	runtime.GC()
+	return work()
 }
 
 var errTooLong = errors.New("the review took too long")
@@ -148,7 +168,10 @@ func waited(ctx context.Context, read func() ([]byte, error)) ([]byte, error) {
 // result is what comes of a file by its content alone: kept from an earlier run, or worked out.
 func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch, permits bool) (report.Item, error) {
 	if b.Cache == nil {
-		out, err := r.Review(ctx, name, data)
+		out, err := r.Judge(ctx, name, data)
+		if err == nil && out.Review != nil {
+			_, err = r.remedies(ctx, out.Review, b)
+		}
 		return itemOf(out), err
 	}
 	key := b.Cache.key(data)
@@ -171,15 +194,32 @@ func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch
 		return itemOf(out), err
 	}
 	if short == nil || !sameRemedies(out.Review, short) {
-		if err := remedy.Offer(ctx, r.book, out.Review); err != nil {
+		sought, err := r.remedies(ctx, out.Review, b)
+		if err != nil {
 			return report.Item{}, err
 		}
-		if err := ctx.Err(); err != nil {
-			return report.Item{}, err
+		if sought {
+			b.Cache.keep(key, out.Review)
 		}
-		b.Cache.keep(key, out.Review)
 	}
 	return itemOf(out), nil
+}
+
+// remedies looks for remedies. A loop so large that there is no time for all of them gets none,
+// and says so: its verdicts stand, and which few were tried first does not depend on the machine.
+func (r *Reviewer) remedies(ctx context.Context, rev *review.Review, b Batch) (sought bool, err error) {
+	err = remedy.Offer(ctx, r.book, rev)
+	if err == nil {
+		err = ctx.Err()
+	}
+	if err == nil || !errors.Is(context.Cause(ctx), errTooLong) {
+		return err == nil, err
+	}
+	for _, f := range rev.Findings {
+		f.Remedies = nil
+	}
+	rev.Unsought = fmt.Sprintf("to look for remedies of a loop of this size takes more than %v; give it more time with --most-time", b.Most)
+	return false, nil
 }
 
 // kept reads a part of a result back.

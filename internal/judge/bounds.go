@@ -19,10 +19,19 @@ const (
 	grace = 250 * time.Millisecond // for what was cancelled to end by itself
 )
 
+// ErrBounds is what every error wraps that says that judging was stopped at a bound.
+var ErrBounds = errors.New("stopped at a bound")
+
 var (
-	errTime = errors.New("took too long")
-	errHeap = errors.New("took too much memory")
+	errTime = bound("took too long")
+	errHeap = bound("took too much memory")
 )
+
+// bound is an error of a bound, in its own words.
+type bound string
+
+func (b bound) Error() string        { return string(b) }
+func (b bound) Is(target error) bool { return target == ErrBounds }
 
 // run calls f and cancels its context at a bound. A single step of the Rego engine
 // cannot be interrupted (comparing two values that share their parts a million times

@@ -109,7 +109,7 @@ func briefSteps(s *review.Summary) []line {
 	for _, f := range s.Findings {
 		flags = max(flags, width(flagText(f.Number))+1)
 	}
-	for i, step := range todo(acted(s), partAlone, gapsAlone, "") {
+	for i, step := range todo(s, acted(s), partAlone, gapsAlone, "") {
 		label := "then"
 		switch {
 		case step.open:

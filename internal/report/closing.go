@@ -54,12 +54,17 @@ func (s *step) flags(part int) line {
 
 // todo sorts findings to what settles them, and says where to read more.
 func (p *page) todo(list []*review.Finding) []*step {
-	return todo(list, p.partOf, p.gapsOf, "; see the note")
+	return todo(&p.Summary, list, p.partOf, p.gapsOf, "; see the note")
 }
 
 // todo sorts findings to what settles them: the same change in the same part, the
 // same missing value, the same reason stand once. Reasons come last.
-func todo(list []*review.Finding, partOf func(string) string, gapsOf func(*review.Finding) gaps, more string) []*step {
+func todo(s *review.Summary, list []*review.Finding, partOf func(string) string, gapsOf func(*review.Finding) gaps, more string) []*step {
+	none := "no change of one value was found that meets "
+	if s.Unsought != "" {
+		none = "what meets "
+		more = " was not looked for" + more
+	}
 	var does, waits []*step
 	take := func(to *[]*step, words, only string, open bool, f *review.Finding) {
 		for _, s := range *to {
@@ -85,7 +90,7 @@ func todo(list []*review.Finding, partOf func(string) string, gapsOf func(*revie
 		case len(f.Remedies) > 0 && f.Remedies[0].Text != "":
 			take(&does, strings.TrimRight(f.Remedies[0].Text, "."), partOf(f.Subject), false, f)
 		default:
-			take(&does, "no change of one value was found that meets "+f.Clause.ID+more, partOf(f.Subject), false, f)
+			take(&does, none+f.Clause.ID+more, partOf(f.Subject), false, f)
 		}
 	}
 	return append(does, waits...)
@@ -194,7 +199,11 @@ func comesTo(s *review.Summary) string {
 	if n := total(t.NotMet); n > 0 {
 		open = strengths(t.NotMet) + " " + are(n) + " not met; " + open
 	}
-	return text + capital(open) + leave(s) + readiness(s)
+	text += capital(open) + leave(s) + readiness(s)
+	if s.Unsought != "" {
+		text += " No remedies were looked for: " + s.Unsought + "."
+	}
+	return text
 }
 
 // leave says for how many clauses there is leave to differ.

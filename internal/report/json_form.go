@@ -26,6 +26,7 @@ type (
 		AsOf       string            `json:"as_of,omitempty"`
 		Permits    []permitRecord    `json:"permits,omitempty"`
 		Tally      tallyRecord       `json:"clauses"`
+		Unsought   string            `json:"no_remedies,omitempty"`
 		Judgements []judgementRecord `json:"judgements"`
 		Findings   []findingRecord   `json:"findings"`
 		Silent     []string          `json:"nothing_to_judge"`

@@ -66,7 +66,7 @@ func (r *reviewRecord) summary(name string, book []*review.Clause) (*review.Summ
 	for _, c := range book {
 		clauses[c.ID] = c
 	}
-	s := &review.Summary{File: name, Name: r.Name, Status: r.Status, AsOf: r.AsOf}
+	s := &review.Summary{File: name, Name: r.Name, Status: r.Status, AsOf: r.AsOf, Unsought: r.Unsought}
 	for _, j := range r.Judgements {
 		c := clauses[j.Clause]
 		if c == nil {

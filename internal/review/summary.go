@@ -12,6 +12,7 @@ type Summary struct {
 	Silent     []*Clause    // clauses that found no subject in this loop
 	Permits    []*Permit    // leave to differ, in the order of the file
 	AsOf       string       // the day on which the permits were held; empty without a permit
+	Unsought   string       // why no remedies were looked for; empty when they were
 	counted    *Tally       // where not all judgements are at hand
 }
 
