@@ -19,6 +19,11 @@ import (
 // the clauses, then of their subjects. A clause that fails, that takes too long or that
 // answers with anything but judgements is an error that names it.
 func (b *Book) Judge(ctx context.Context, l *working.Ledger) ([]*review.Judgement, error) {
+	return b.JudgeBy(ctx, l, func(*review.Clause) bool { return true })
+}
+
+// JudgeBy is Judge by those clauses alone that are wanted.
+func (b *Book) JudgeBy(ctx context.Context, l *working.Ledger, wanted func(*review.Clause) bool) ([]*review.Judgement, error) {
 	if err := b.load(); err != nil {
 		return nil, fmt.Errorf("the book does not load: %w", err)
 	}
@@ -31,6 +36,9 @@ func (b *Book) Judge(ctx context.Context, l *working.Ledger) ([]*review.Judgemen
 	t := newTurns(len(b.clauses), runtime.GOMAXPROCS(0))
 	err = b.bounds.run(ctx, func() string { return b.name(t.oldest()) }, func(ctx context.Context) error {
 		return t.take(func(i int) error {
+			if !wanted(b.clauses[i]) {
+				return nil
+			}
 			return guarded(func() string { return b.name(i) }, func() (err error) {
 				all[i], err = b.hold(ctx, i, in, e)
 				return err

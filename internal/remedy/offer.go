@@ -73,7 +73,7 @@ func try(ctx context.Context, book *judge.Book, r *review.Review, f *review.Find
 	if err != nil {
 		return then, false, err
 	}
-	judgements, err := book.Judge(ctx, ledger)
+	judgements, err := book.JudgeBy(ctx, ledger, func(c *review.Clause) bool { return c == f.Clause || c.Strength == review.Shall })
 	if err != nil {
 		return then, false, err
 	}
