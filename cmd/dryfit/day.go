@@ -34,12 +34,12 @@ func (a *app) day(name, units string) error {
 	}
 	data, err := a.read(name)
 	if err != nil {
-		return misusef("%s cannot be read: %v", shownName(name), err)
+		return misusef("%s cannot be read: %v", report.ShownFile(name), err)
 	}
 	s, problems := system.Read(name, data)
 	if len(problems) > 0 {
 		a.status = review.Unreadable
-		return report.Problems(a.out, shownName(name), problems, look)
+		return report.Problems(a.out, report.ShownFile(name), problems, look)
 	}
 	ledger := survey.Survey(s)
 	if !report.HasDay(ledger) {

@@ -15,18 +15,8 @@ import (
 	"dryfit/rules"
 )
 
-// gathering is the options of the command.
-type gathering struct {
-	as, holdTo, units *choice
-	outputs           []string
-}
-
 func (a *app) gatherCommand() *cobra.Command {
-	o := gathering{
-		as:     newChoice("text", report.Forms()...),
-		holdTo: newChoice("shall", "shall", "should"),
-		units:  newChoice("metric", "metric", "us", "both"),
-	}
+	o := newWriting()
 	cmd := &cobra.Command{
 		Use:   "gather FILE...",
 		Short: "the results of several machines in one",
@@ -41,15 +31,11 @@ func (a *app) gatherCommand() *cobra.Command {
 			return []string{"json"}, cobra.ShellCompDirectiveFilterFileExt
 		},
 	}
-	flags := cmd.Flags()
-	flags.Var(o.as, "as", "form of what is printed")
-	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, whose ending picks the form: "+endings()+"; may be said again; nothing is then printed unless --as is given")
-	flags.Var(o.holdTo, "hold-to", "weakest clause that counts for the exit status")
-	flags.Var(o.units, "units", "units to show values in")
+	o.add(cmd.Flags())
 	return cmd
 }
 
-func (a *app) gather(names []string, o gathering, asGiven bool) error {
+func (a *app) gather(names []string, o writing, asGiven bool) error {
 	look, err := a.options(o.units.value)
 	if err != nil {
 		return err

@@ -75,7 +75,7 @@ func (a *app) levels(name string, o levelling, asGiven bool) error {
 		return misusef("`--fault` wants a case: write `--case` too")
 	}
 	if o.kase == "" && (asGiven || len(o.outputs) > 0) {
-		return misusef("name a case with `--case`; `dryfit levels %s` lists them", shownName(name))
+		return misusef("name a case with `--case`; `dryfit levels %s` lists them", report.ShownFile(name))
 	}
 	for _, out := range o.outputs {
 		if courseForms[strings.ToLower(filepath.Ext(out))] == "" {
@@ -87,12 +87,12 @@ func (a *app) levels(name string, o levelling, asGiven bool) error {
 	}
 	data, err := a.read(name)
 	if err != nil {
-		return misusef("%s cannot be read: %v", shownName(name), err)
+		return misusef("%s cannot be read: %v", report.ShownFile(name), err)
 	}
 	s, problems := system.Read(name, data)
 	if len(problems) > 0 {
 		a.status = review.Unreadable
-		return report.Problems(a.out, shownName(name), problems, look)
+		return report.Problems(a.out, report.ShownFile(name), problems, look)
 	}
 	if o.kase == "" {
 		stop := a.waiting()

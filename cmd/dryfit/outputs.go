@@ -7,9 +7,38 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
+
+	"github.com/spf13/pflag"
 
 	"dryfit/internal/report"
 )
+
+// writing is the options of commands that write what came of files.
+type writing struct {
+	as, holdTo, units *choice
+	outputs           []string
+}
+
+func newWriting() writing {
+	return writing{
+		as: newChoice("text", report.Forms()...), holdTo: newChoice("shall", "shall", "should"), units: newChoice("metric", "metric", "us", "both"),
+	}
+}
+
+// add enters the options among those of a command.
+func (o *writing) add(flags *pflag.FlagSet) {
+	flags.Var(o.as, "as", "form of what is printed")
+	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, whose ending picks the form: "+endings()+"; may be said again; nothing is then printed unless --as is given")
+	flags.Var(o.holdTo, "hold-to", "weakest clause that counts for the exit status")
+	flags.Var(o.units, "units", "units to show values in")
+}
+
+// endings is the endings of file names that pick a form, in a sentence.
+func endings() string {
+	all := report.Endings()
+	return strings.Join(all[:len(all)-1], ", ") + " or " + all[len(all)-1]
+}
 
 // outputs is what one call writes: to the screen, and into files of several forms at once.
 type outputs struct {

@@ -43,12 +43,12 @@ func (a *app) quantities(args []string, as, units string) error {
 	}
 	data, err := a.read(args[0])
 	if err != nil {
-		return misusef("%s cannot be read: %v", shownName(args[0]), err)
+		return misusef("%s cannot be read: %v", report.ShownFile(args[0]), err)
 	}
 	s, problems := system.Read(args[0], data)
 	if len(problems) > 0 {
 		a.status = review.Unreadable
-		return report.Problems(a.out, shownName(args[0]), problems, o)
+		return report.Problems(a.out, report.ShownFile(args[0]), problems, o)
 	}
 	ledger := survey.Survey(s)
 	if as == "text" {

@@ -8,7 +8,6 @@ import (
 	"io/fs"
 	"runtime"
 	"slices"
-	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -21,23 +20,18 @@ import (
 
 // reviewing is the options of the command.
 type reviewing struct {
-	as, holdTo, units *choice
-	outputs           []string
-	asOf, touched     string
-	share, of         int
-	cache             string
-	afresh, whole     bool
-	only              bool
-	workers           int
-	most              time.Duration
+	writing
+	asOf, touched string
+	share, of     int
+	cache         string
+	afresh, whole bool
+	only          bool
+	workers       int
+	most          time.Duration
 }
 
 func (a *app) reviewCommand() *cobra.Command {
-	o := reviewing{
-		as:     newChoice("text", report.Forms()...),
-		holdTo: newChoice("shall", "shall", "should"),
-		units:  newChoice("metric", "metric", "us", "both"),
-	}
+	o := reviewing{writing: newWriting()}
 	cmd := &cobra.Command{
 		Use:   "review FILE...",
 		Short: "what will hold, what will not, what to change",
@@ -54,10 +48,7 @@ func (a *app) reviewCommand() *cobra.Command {
 		ValidArgsFunction: systemFiles,
 	}
 	flags := cmd.Flags()
-	flags.Var(o.as, "as", "form of what is printed")
-	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, whose ending picks the form: "+endings()+"; may be said again; nothing is then printed unless --as is given")
-	flags.Var(o.holdTo, "hold-to", "weakest clause that counts for the exit status")
-	flags.Var(o.units, "units", "units to show values in")
+	o.add(flags)
 	flags.Var((*day)(&o.asOf), "as-of", "day on which deviation permits are held, such as 2026-03-14; else that of SOURCE_DATE_EPOCH, else today")
 	flags.BoolVar(&o.whole, "whole", false, "of several loops, print the whole report of each")
 	flags.BoolVar(&o.only, "only-systems", false, "pass over files named that have no key `dryfit`, as a folder does")
@@ -69,12 +60,6 @@ func (a *app) reviewCommand() *cobra.Command {
 	flags.StringVar(&o.cache, "cache", "", "folder in which results are kept; else DRYFIT_CACHE, else that of the user")
 	flags.BoolVar(&o.afresh, "afresh", false, "do not read results that are kept")
 	return cmd
-}
-
-// endings is the endings of file names that pick a form, in a sentence.
-func endings() string {
-	all := report.Endings()
-	return strings.Join(all[:len(all)-1], ", ") + " or " + all[len(all)-1]
 }
 
 // someFiles wants at least one file.
@@ -165,10 +150,10 @@ func (o reviewing) sound() error {
 // take writes what came of one file into every output.
 func (a *app) take(i report.Item, run report.Run, out *outputs) error {
 	if i.Unread != "" && !out.tells {
-		a.say("%s cannot be read: %s", shownName(i.File), i.Unread)
+		a.say("%s cannot be read: %s", report.ShownFile(i.File), i.Unread)
 	}
 	if i.Fault != "" && !out.tells {
-		a.say("%s could not be reviewed, something in dryfit itself is broken: %s", shownName(i.File), i.Fault)
+		a.say("%s could not be reviewed, something in dryfit itself is broken: %s", report.ShownFile(i.File), i.Fault)
 	}
 	a.status = max(a.status, i.Status(run.HeldTo))
 	return out.add(i)
@@ -225,17 +210,6 @@ func (a *app) read(name string) ([]byte, error) {
 		return nil, corpus.Reason(err)
 	}
 	return data, nil
-}
-
-// shownName is the name of a file as it stands in a sentence.
-func shownName(name string) string {
-	switch name {
-	case "":
-		return "a file"
-	case "-":
-		return "the standard input"
-	}
-	return name
 }
 
 // unwritable is why a file could not be written.

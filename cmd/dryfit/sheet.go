@@ -55,7 +55,7 @@ func (a *app) sheetCommand() *cobra.Command {
 func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	switch {
 	case o.confirm == "" && len(o.outputs) == 0:
-		return misusef("say where to write it: `dryfit sheet %s -o sheet.html`", shownName(name))
+		return misusef("say where to write it: `dryfit sheet %s -o sheet.html`", report.ShownFile(name))
 	case o.confirm != "" && len(o.outputs) > 0:
 		return misusef("either write a sheet with -o or ask about one with --confirm")
 	}
@@ -66,7 +66,7 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	}
 	data, err := a.read(name)
 	if err != nil {
-		return misusef("%s cannot be read: %v", shownName(name), err)
+		return misusef("%s cannot be read: %v", report.ShownFile(name), err)
 	}
 	permits, beside, problems := permitsOf(name)
 	if len(problems) > 0 {
@@ -100,7 +100,7 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	}
 	if out.Review == nil {
 		a.status = review.Unreadable
-		return report.Problems(a.out, shownName(name), out.Problems, look)
+		return report.Problems(a.out, report.ShownFile(name), out.Problems, look)
 	}
 	r := out.Review
 	r.Hold(today, reviewer.Book().Clauses(), permits...)

@@ -12,6 +12,7 @@ import (
 
 	"dryfit/internal/corpus"
 	"dryfit/internal/git"
+	"dryfit/internal/report"
 )
 
 // side is one of two versions: a file, under an empty path, or the system files of a folder
@@ -61,7 +62,7 @@ func (a *app) version(ctx context.Context, name string) (side, error) {
 	case err != nil && isRev && name != "-":
 		return gitSide(ctx, name, rev, at)
 	}
-	f := &stored{name: shownName(name), beside: besideIn(filepath.Dir(name))}
+	f := &stored{name: report.ShownFile(name), beside: besideIn(filepath.Dir(name))}
 	if name == "-" {
 		f.beside = noFile
 	}

@@ -138,13 +138,15 @@ func TestAHostileFolder(t *testing.T) {
 			t.Errorf("%.40s, which is sound, is not reviewed: %v", name, m)
 		}
 	}
-	for _, name := range []string{"bomb.yaml", "brackets.yaml", "braces.json", "crowded.yaml", "bombed.permits.yaml", "led.permits.yaml", "sparse.yaml"} {
+	for _, name := range []string{"bomb.yaml", "brackets.yaml", "braces.json", "bombed.permits.yaml", "led.permits.yaml", "sparse.yaml"} {
 		if m := said[name]; m == nil || m["exit_status"] != 2. {
 			t.Errorf("%s comes to %v", name, m)
 		}
 	}
-	if text, _ := said["crowded.yaml"]["unread"].(string); !strings.Contains(text, "took more than 5s") {
-		t.Errorf("the crowded loop is not given up: %q", text)
+	// The crowded loop has its verdicts where the machine is fast enough for them, and never its remedies.
+	unread, _ := said["crowded.yaml"]["unread"].(string)
+	if !strings.Contains(unread, "took more than 5s") && !strings.Contains(texts["json"], `"no_remedies":"to look for remedies of a loop of this size takes more than 5s`) {
+		t.Errorf("the crowded loop comes to %v", said["crowded.yaml"])
 	}
 	if n := len(said); n != len(sound)+len(hostileNames)+8 {
 		t.Errorf("%d files are spoken of", n)

@@ -64,19 +64,19 @@ func (t *textWriter) one(i Item, named bool) error {
 	whole := t.run.Whole || !named
 	switch {
 	case i.Fault != "":
-		return write(t.w, paragraph(shownFile(i.File)+" could not be reviewed, by a fault of dryfit: "+i.Fault, 0, bodyWidth), bodyWidth, look.Colour)
+		return write(t.w, paragraph(ShownFile(i.File)+" could not be reviewed, by a fault of dryfit: "+i.Fault, 0, bodyWidth), bodyWidth, look.Colour)
 	case i.Summary == nil && i.Unread != "":
-		return write(t.w, paragraph(shownFile(i.File)+" cannot be read: "+i.Unread, 0, bodyWidth), bodyWidth, look.Colour)
+		return write(t.w, paragraph(ShownFile(i.File)+" cannot be read: "+i.Unread, 0, bodyWidth), bodyWidth, look.Colour)
 	case i.Summary == nil:
-		return Problems(t.w, shownFile(i.File), i.Problems, look)
+		return Problems(t.w, ShownFile(i.File), i.Problems, look)
 	case i.Review != nil && whole:
 		return Terminal(t.w, i.Review, look)
 	}
 	return write(t.w, brief(i.Summary, look), bodyWidth, look.Colour)
 }
 
-// shownFile is the name of a file as it stands in a sentence.
-func shownFile(name string) string {
+// ShownFile is the name of a file as it stands in a sentence.
+func ShownFile(name string) string {
 	switch name {
 	case "":
 		return "a file"
@@ -90,7 +90,7 @@ func shownFile(name string) string {
 func brief(s *review.Summary, o Options) []line {
 	var out []line
 	if o.Named {
-		out = append(out, line{}.add(clipStart(safe(shownFile(s.File)), bodyWidth), referenceInk))
+		out = append(out, line{}.add(clipStart(safe(ShownFile(s.File)), bodyWidth), referenceInk))
 	}
 	out = append(append(out, nameLines(s)...), line{})
 	if steps := briefSteps(s); len(steps) > 0 {

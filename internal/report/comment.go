@@ -128,7 +128,7 @@ func (c *commentWriter) row(file, remedy string, cells commentCells) {
 		c.left++
 		return
 	}
-	row := commentRow{commented(shownFile(file)), cells.row()}
+	row := commentRow{commented(ShownFile(file)), cells.row()}
 	size := len(row.file) + len(row.cells) + 8
 	if remedy != "" {
 		size += len(row.file) + len(commented(cells.name())) + len(remedy) + 8
@@ -168,7 +168,7 @@ func firstRemedy(f *review.Finding, in quantity.System) string {
 
 // commentSentence is what a single file comes to, in one sentence.
 func commentSentence(i Item) string {
-	name := "**" + commented(shownFile(i.File)) + "** "
+	name := "**" + commented(ShownFile(i.File)) + "** "
 	switch {
 	case i.Fault != "":
 		return name + "could not be reviewed, by a fault of dryfit."
@@ -220,7 +220,7 @@ func (c *commentWriter) Close() error {
 	}
 	if c.left > 0 {
 		b.WriteString("\n" + capital(counted(c.left)) + " more " + map[bool]string{true: "row is", false: "rows are"}[c.left == 1] +
-			" left out here, from " + commented(shownFile(c.leftFile)) + " on; `dryfit review FILE` shows the whole of a file.\n")
+			" left out here, from " + commented(ShownFile(c.leftFile)) + " on; `dryfit review FILE` shows the whole of a file.\n")
 	}
 	_, err := io.WriteString(c.w, b.String())
 	return err

@@ -37,10 +37,12 @@ func (i Item) Status(heldTo review.Strength) int {
 }
 
 // jsonWriter writes reviews, or what is wrong with files, for programs: one document, a file
-// after the other, so that it takes no more memory for many files than for one.
+// after the other, so that it takes no more memory for many files than for one. A single file is
+// laid out to be read; of several, each stands on one line, which takes half the room.
 type jsonWriter struct {
 	w     io.Writer
 	run   Run
+	first *Item // held until it is known whether more come
 	files int
 	most  int // exit status so far
 	err   error
@@ -48,45 +50,49 @@ type jsonWriter struct {
 
 func newJSONWriter(w io.Writer, r Run) *jsonWriter { return &jsonWriter{w: w, run: r} }
 
-func (j *jsonWriter) print(format string, args ...any) {
-	if j.err == nil {
-		_, j.err = fmt.Fprintf(j.w, format, args...)
-	}
-}
-
-func (j *jsonWriter) head() {
-	j.print("{\n  \"dryfit_review\": 1,\n  \"version\": %s,\n  \"book\": %s,\n  \"held_to\": %s,\n  \"files\": [",
-		quotedJSON(j.run.Version), quotedJSON(j.run.Book), quotedJSON(string(j.run.HeldTo)))
-}
-
-// Add writes one file.
+// Add writes a file, the first one once the second is there.
 func (j *jsonWriter) Add(i Item) error {
-	if j.files == 0 {
-		j.head()
-	} else {
-		j.print(",")
-	}
 	j.files++
-	f := i.record(j.run.HeldTo, j.run.Look.Units)
-	j.most = max(j.most, f.ExitStatus)
-	text, err := encoded(f, "    ")
-	if err != nil {
-		return err
+	switch j.files {
+	case 1:
+		j.first = &i
+		j.head()
+		return j.err
+	case 2:
+		j.one(*j.first, "\n    ", oneLine)
+		j.first = nil
 	}
-	j.print("\n    %s", text)
+	j.one(i, ",\n    ", oneLine)
 	return j.err
 }
 
 // Close ends the document with the exit status of the whole.
 func (j *jsonWriter) Close() error {
+	if j.first != nil {
+		j.one(*j.first, "\n    ", laidOut)
+	}
 	if j.files == 0 {
 		j.head()
-		j.print("]")
-	} else {
-		j.print("\n  ]")
 	}
-	j.print(",\n  \"exit_status\": %d\n}\n", j.most)
+	j.print("\n  ],\n  \"exit_status\": %d\n}\n", j.most)
 	return j.err
+}
+
+func (j *jsonWriter) head() {
+	j.print("{\n  \"dryfit_review\": 1,\n  \"version\": %s,\n  \"book\": %s,\n  \"held_to\": %s,\n  \"files\": [",
+		oneLine(j.run.Version), oneLine(j.run.Book), oneLine(string(j.run.HeldTo)))
+}
+
+func (j *jsonWriter) one(i Item, before string, as func(any) string) {
+	f := i.record(j.run.HeldTo, j.run.Look.Units)
+	j.most = max(j.most, f.ExitStatus)
+	j.print("%s%s", before, as(f))
+}
+
+func (j *jsonWriter) print(format string, args ...any) {
+	if j.err == nil {
+		_, j.err = fmt.Fprintf(j.w, format, args...)
+	}
 }
 
 // record is an item as it stands in the document.
@@ -105,17 +111,20 @@ func (i Item) record(heldTo review.Strength, in quantity.System) file {
 	return f
 }
 
-func quotedJSON(text string) string {
-	b, _ := encoded(text, "")
-	return string(b)
-}
+// oneLine is a value of ours as JSON on one line, in which nothing acts on a terminal.
+func oneLine(v any) string { return encoded(v, func(*json.Encoder) {}) }
 
-// encoded is a value as JSON, its further lines behind a margin, in which nothing acts on a terminal.
-func encoded(v any, margin string) ([]byte, error) {
+// laidOut is the same on many, within the list of a document.
+func laidOut(v any) string { return encoded(v, func(e *json.Encoder) { e.SetIndent("    ", "  ") }) }
+
+// encoded writes a value that JSON can hold: that it can is a matter of its type.
+func encoded(v any, how func(*json.Encoder)) string {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
-	e.SetIndent(margin, "  ")
 	e.SetEscapeHTML(false)
-	err := e.Encode(v)
-	return harmlessText(bytes.TrimRight(b.Bytes(), "\n")), err
+	how(e)
+	if err := e.Encode(v); err != nil {
+		panic("report: " + err.Error())
+	}
+	return string(harmlessText(bytes.TrimRight(b.Bytes(), "\n")))
 }

@@ -53,7 +53,35 @@ func writeJSON(b *bytes.Buffer, list []Item) error {
 			return err
 		}
 	}
-	return j.Close()
+	if err := j.Close(); err != nil {
+		return err
+	}
+	text := bytes.Clone(b.Bytes()) // laid out, to be read here
+	b.Reset()
+	return json.Indent(b, text, "", "  ")
+}
+
+// One file is laid out, of several each stands on one line; both say the same.
+func TestSeveralFilesStandOnALineEach(t *testing.T) {
+	lines := func(list []Item) int {
+		var b bytes.Buffer
+		j := newJSONWriter(&b, Run{HeldTo: review.Shall})
+		for _, i := range list {
+			if err := j.Add(i); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if err := j.Close(); err != nil {
+			t.Fatal(err)
+		}
+		if err := reviewSchema(t).Validate(decoded(t, b.Bytes())); err != nil {
+			t.Errorf("%#v", err)
+		}
+		return bytes.Count(b.Bytes(), []byte("\n"))
+	}
+	if one, three := lines(items(t)[:1]), lines(items(t)); one < 100 || three != 12 {
+		t.Errorf("one file takes %d lines and three %d", one, three)
+	}
 }
 
 func decoded(t *testing.T, text []byte) any {
