@@ -1,10 +1,12 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
-	"os"
+	"io"
 	"path/filepath"
 	"strings"
 
@@ -35,7 +37,11 @@ func (a *app) compareCommand() *cobra.Command {
 			"what stands at a path of a revision of git. As with git, a path goes from the top of the repository, one that begins with ./ or ../ from this " +
 			"folder, and REV: is the whole of it. A file that is there is read as a file, whatever its name. " +
 			"The exit status is 1 when something got worse: the verdict of a shall or a should, or a value that came nearer its limit by more than 5 % of it, or " +
-			"went that much further beyond; where leave to differ holds it does not count. Cost is neither worse nor better. It is 2 when a file cannot be read.",
+			"went that much further beyond; where leave to differ holds it does not count. A file that is only in B is judged alone: it counts as worse when " +
+			"`dryfit review` would find a shall to act on in it. One that is gone does not count, and one of the same content under another path was moved. " +
+			"Cost is neither worse nor better. The exit status is 2 when B has a file that cannot be reviewed, unless it stood in A letter for letter. " +
+			"A may be a folder without system files, or one that its revision does not have yet: all are new. " +
+			"When one side is `-`, permits beside the file of the other are left aside.",
 		Example: "dryfit compare courtyard-old.yaml courtyard.yaml\ndryfit compare HEAD:./courtyard.yaml courtyard.yaml\n" +
 			"dryfit compare main:designs designs --as markdown\ndryfit compare designs-2025 designs-2026 -o moved.json --all",
 		Args: twoVersions,
@@ -74,14 +80,7 @@ func (a *app) compare(ctx context.Context, was, now string, o comparing, asGiven
 	if err != nil {
 		return err
 	}
-	if was == "-" && now == "-" {
-		return misusef("the standard input can be read only once: write `-` once")
-	}
-	one, err := a.version(ctx, was)
-	if err != nil {
-		return err
-	}
-	two, err := a.version(ctx, now)
+	one, two, err := a.versions(ctx, was, now)
 	if err != nil {
 		return err
 	}
@@ -99,23 +98,21 @@ func (a *app) compare(ctx context.Context, was, now string, o comparing, asGiven
 		if a.width == 0 {
 			plain.Look.Width = 80
 		}
-		var b bytes.Buffer
-		if err := writeCompared(&b, comparedForm(name), list, plain); err != nil {
-			return err
+		f, finish, err := replace(name)
+		if err != nil {
+			return misusef("%s cannot be written: %v", name, unwritable(err))
 		}
-		if err := os.WriteFile(name, b.Bytes(), 0o644); err != nil {
+		b := bufio.NewWriter(f)
+		err = writeCompared(b, comparedForm(name), list, plain)
+		if err := finish(errors.Join(err, b.Flush())); err != nil {
 			return misusef("%s cannot be written: %v", name, unwritable(err))
 		}
 	}
 	if len(o.outputs) > 0 && !asGiven {
 		return nil
 	}
-	var b bytes.Buffer
-	if err := writeCompared(&b, o.as.value, list, all); err != nil {
-		return err
-	}
-	_, err = a.out.Write(b.Bytes())
-	return err
+	b := bufio.NewWriter(a.out)
+	return errors.Join(writeCompared(b, o.as.value, list, all), b.Flush())
 }
 
 // comparedForm is the form that the ending of a name asks for; empty for none.
@@ -123,7 +120,7 @@ func comparedForm(name string) string {
 	return map[string]string{".txt": "text", ".md": "markdown", ".json": "json"}[strings.ToLower(filepath.Ext(name))]
 }
 
-func writeCompared(b *bytes.Buffer, form string, list []report.Compared, o report.Comparing) error {
+func writeCompared(b io.Writer, form string, list []report.Compared, o report.Comparing) error {
 	switch form {
 	case "json":
 		return report.CompareJSON(b, list, o)
@@ -143,44 +140,52 @@ func compareSides(ctx context.Context, was, now side, today string) ([]report.Co
 		c, err := compareFiles(ctx, reviewer, was.files[""], now.files[""], today)
 		return []report.Compared{c}, err
 	}
-	if was.folder != now.folder {
-		return nil, misusef("a folder and a file cannot be held against each other: name two files or two folders")
-	}
 	var list []report.Compared
-	for _, f := range compare.Folders(was.paths(), now.paths()) {
-		c, err := compareFiles(ctx, reviewer, was.files[f.Path], now.files[f.Path], today)
+	for _, f := range compare.Folders(was.contents(), now.contents()) {
+		c, err := compareFiles(ctx, reviewer, was.files[f.Was], now.files[f.Now], today)
 		if err != nil {
 			return nil, err
 		}
-		c.Path = f.Path
+		c.Path = f.Path()
+		if f.Was != "" && f.Was != c.Path {
+			c.From = f.Was
+		}
 		list = append(list, c)
 	}
 	return list, nil
 }
 
-// compareFiles holds two versions of one file against each other. Remedies are sought only
-// for what got worse.
+// compareFiles holds two versions of one file against each other; one that is new is judged
+// alone. Remedies are sought only for what got worse.
 func compareFiles(ctx context.Context, r *corpus.Reviewer, was, now *stored, today string) (report.Compared, error) {
 	c := report.Compared{Was: versionOf(was), Now: versionOf(now)}
 	switch {
-	case was == nil || now == nil || c.Was.Unread != "" || c.Now.Unread != "":
+	case now == nil || c.Was.Unread != "" || c.Now.Unread != "":
 		return c, nil
-	case bytes.Equal(was.data, now.data) && bytes.Equal(was.permits(), now.permits()):
+	case was != nil && sameFiles(was, now):
 		c.Same = true
-		_, c.Was.Problems = system.Read(was.name, was.data)
-		_, c.Now.Problems = system.Read(now.name, now.data)
+		c.Was.Problems, c.Now.Problems = problemsOf(was), problemsOf(now)
 		return c, nil
 	}
 	var sides [2]*compare.Side
 	for i, one := range []*stored{was, now} {
-		side, problems, err := r.Side(ctx, corpus.Stored(one.name, one.data, one.beside), one.data, today)
+		if one == nil {
+			continue
+		}
+		side, problems, err := r.Side(ctx, one.file(), one.data, today)
 		if err != nil {
 			return c, fmt.Errorf("%s could not be reviewed: %w", one.name, err)
 		}
 		sides[i] = side
 		[]*report.Version{&c.Was, &c.Now}[i].Problems = problems
 	}
-	if sides[0] == nil || sides[1] == nil {
+	switch {
+	case sides[1] == nil:
+		return c, nil
+	case was == nil:
+		c.New = sides[1].Review
+		return c, nil
+	case sides[0] == nil:
 		return c, nil
 	}
 	comparison := compare.Compare(*sides[0], *sides[1])
@@ -193,6 +198,22 @@ func compareFiles(ctx context.Context, r *corpus.Reviewer, was, now *stored, tod
 		return c, fmt.Errorf("remedies for %s could not be sought: %w", now.name, err)
 	}
 	return c, nil
+}
+
+// sameFiles says that two versions hold the same bytes, and the permits beside them too.
+func sameFiles(was, now *stored) bool {
+	_, a, badA := was.file().Permits()
+	_, b, badB := now.file().Permits()
+	return bytes.Equal(was.data, now.data) && bytes.Equal(a, b) && len(badA) == len(badB)
+}
+
+// problemsOf is what is wrong with a file or the permits beside it.
+func problemsOf(f *stored) []system.Problem {
+	if _, _, bad := f.file().Permits(); len(bad) > 0 {
+		return bad
+	}
+	_, problems := system.Read(f.name, f.data)
+	return problems
 }
 
 func versionOf(f *stored) report.Version {

@@ -21,11 +21,17 @@ func (a *app) gatherCommand() *cobra.Command {
 		Use:   "gather FILE...",
 		Short: "the results of several machines in one",
 		Long: "Puts together what `dryfit review --share N --of M -o FILE.json` wrote on several machines, in the order of the names of the " +
-			"system files, and writes it in any form. All must have been made by this dryfit with this book. The exit status is the highest of theirs.",
+			"system files, and writes it in any form. All must have been made by this dryfit with this book, on one day where permits are held, and no part may be missing. " +
+			"The exit status is the highest of theirs, held to what they were held to unless --hold-to says otherwise.",
 		Example: "dryfit gather part-1.json part-2.json\ndryfit gather part-*.json -o review.sarif -o review.json",
-		Args:    someFiles,
+		Args: func(_ *cobra.Command, files []string) error {
+			if len(files) == 0 {
+				return misusef("name the results to put together: `dryfit gather part-1.json part-2.json`")
+			}
+			return nil
+		},
 		RunE: func(cmd *cobra.Command, files []string) error {
-			return a.gather(files, o, cmd.Flags().Changed("as"))
+			return a.gather(files, o, cmd.Flags().Changed("as"), cmd.Flags().Changed("hold-to"))
 		},
 		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 			return []string{"json"}, cobra.ShellCompDirectiveFilterFileExt
@@ -35,7 +41,7 @@ func (a *app) gatherCommand() *cobra.Command {
 	return cmd
 }
 
-func (a *app) gather(names []string, o writing, asGiven bool) error {
+func (a *app) gather(names []string, o writing, asGiven, heldGiven bool) error {
 	look, err := a.options(o.units.value)
 	if err != nil {
 		return err
@@ -54,6 +60,9 @@ func (a *app) gather(names []string, o writing, asGiven bool) error {
 		return err
 	}
 	defer parts.close()
+	if !heldGiven {
+		run.HeldTo = parts[0].HeldTo
+	}
 	out, err := a.open(o.outputs, o.as.value, len(o.outputs) == 0 || asGiven, run)
 	if err != nil {
 		return err
@@ -99,11 +108,35 @@ func readParts(names []string, run report.Run) (parts, error) {
 			wrong = append(wrong, err)
 		}
 	}
+	if len(wrong) == 0 {
+		wrong = all.fit()
+	}
 	if len(wrong) > 0 {
 		all.close()
 		return nil, errors.Join(wrong...)
 	}
 	return all, nil
+}
+
+// fit says what keeps parts from being the whole.
+func (all parts) fit() []error {
+	var wrong []error
+	there := map[int]bool{}
+	for _, p := range all {
+		if p.HeldTo != all[0].HeldTo {
+			wrong = append(wrong, misusef("%s was held to %s and %s to %s: review them alike", p.name, p.HeldTo, all[0].name, all[0].HeldTo))
+		}
+		if p.Of != all[0].Of {
+			wrong = append(wrong, misusef("%s is one of %d parts and %s one of %d: gather those of one call", p.name, max(1, p.Of), all[0].name, max(1, all[0].Of)))
+		}
+		there[p.Share] = true
+	}
+	for k := 1; k <= all[0].Of && len(wrong) == 0; k++ {
+		if !there[k] {
+			wrong = append(wrong, misusef("part %d of %d is missing: gather all of them", k, all[0].Of))
+		}
+	}
+	return wrong
 }
 
 func (p *part) advance() error {
@@ -122,7 +155,7 @@ func (p *part) advance() error {
 // each takes the files of all parts by name. A part that was cut from a list in the order of names
 // is in that order already, so that no more than one file of each is held.
 func (all parts) each(take func(report.Item) error) error {
-	last := ""
+	last, day := "", ""
 	for n := 0; ; n++ {
 		var first *part
 		for _, p := range all {
@@ -137,7 +170,12 @@ func (all parts) each(take func(report.Item) error) error {
 		if n > 0 && i.File == last {
 			return misusef("%s stands in two of the files: give each part once", i.File)
 		}
-		last = i.File
+		if last = i.File; i.Summary != nil && i.Summary.AsOf != "" {
+			if day != "" && i.Summary.AsOf != day {
+				return misusef("permits were held on %s and, in %s, on %s: give every machine the same --as-of", day, i.File, i.Summary.AsOf)
+			}
+			day = i.Summary.AsOf
+		}
 		if err := take(i); err != nil {
 			return err
 		}

@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/pflag"
 
+	"dryfit/internal/corpus"
 	"dryfit/internal/report"
 )
 
@@ -50,8 +51,13 @@ type outputs struct {
 
 // open begins every output. A file is written beside its place and moved into it at the end, so
 // that a call that is cut short leaves the old one as it was.
-func (a *app) open(names []string, as string, printed bool, run report.Run) (*outputs, error) {
+func (a *app) open(names []string, as string, printed bool, run report.Run) (_ *outputs, err error) {
 	out := &outputs{}
+	defer func() {
+		if err != nil {
+			out.close(err) // what was begun leaves nothing behind
+		}
+	}()
 	for _, name := range names {
 		form := report.FormOf(name)
 		if form == "" {
@@ -125,9 +131,15 @@ func (o *outputs) close(failed error) error {
 	return errors.Join(errs...)
 }
 
+// errDesign is why a file that somebody wrote by hand is not written over.
+var errDesign = errors.New("it is a system file, or one of permits; choose another name")
+
 // replace opens a file to be put in the place of another one when it is finished without an
-// error. What is no plain file, as a pipe, is written to as it comes.
+// error. What is no plain file, as a pipe, is written to as it comes; a design is never replaced.
 func replace(name string) (io.Writer, func(error) error, error) {
+	if corpus.IsDesign(name) {
+		return nil, nil, errDesign
+	}
 	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
 		f, err := os.OpenFile(name, os.O_WRONLY, 0)
 		if err != nil {

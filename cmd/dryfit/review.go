@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"runtime"
 	"slices"
+	"syscall"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -43,7 +44,7 @@ func (a *app) reviewCommand() *cobra.Command {
 			"dryfit review designs --touched-since origin/main --as markdown\ndryfit review designs --share 3 --of 8 -o part-3.json",
 		Args: someFiles,
 		RunE: func(cmd *cobra.Command, files []string) error {
-			return a.review(cmd.Context(), files, o, cmd.Flags().Changed("as"))
+			return a.review(cmd.Context(), files, o, cmd.Flags().Changed("as"), cmd.Flags().Changed("touched-since"))
 		},
 		ValidArgsFunction: systemFiles,
 	}
@@ -74,7 +75,7 @@ func systemFiles(*cobra.Command, []string, string) ([]string, cobra.ShellCompDir
 	return []string{"yaml", "yml", "json"}, cobra.ShellCompDirectiveFilterFileExt
 }
 
-func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven bool) error {
+func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven, touched bool) error {
 	look, err := a.options(o.units.value)
 	if err != nil {
 		return err
@@ -82,7 +83,7 @@ func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven bo
 	if err := o.sound(); err != nil {
 		return err
 	}
-	files, err := a.files(ctx, args, o)
+	files, err := a.files(ctx, args, o, touched)
 	if err != nil {
 		return err
 	}
@@ -104,7 +105,7 @@ func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven bo
 	}
 	whole := o.whole || len(files) == 1
 	run := report.Run{
-		HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses, AsOf: today, Whole: whole,
+		HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses, AsOf: today, Whole: whole, Share: o.share, Of: o.of,
 	}
 	out, err := a.open(o.outputs, o.as.value, len(o.outputs) == 0 || asGiven, run)
 	if err != nil {
@@ -160,7 +161,7 @@ func (a *app) take(i report.Item, run report.Run, out *outputs) error {
 }
 
 // files is the system files that the words of the call stand for.
-func (a *app) files(ctx context.Context, args []string, o reviewing) ([]corpus.File, error) {
+func (a *app) files(ctx context.Context, args []string, o reviewing, touched bool) ([]corpus.File, error) {
 	if i := slices.Index(args, "-"); i >= 0 && slices.Contains(args[i+1:], "-") {
 		return nil, misusef("the standard input can be read only once: write `-` once")
 	}
@@ -179,7 +180,7 @@ func (a *app) files(ctx context.Context, args []string, o reviewing) ([]corpus.F
 	if o.only {
 		files = slices.DeleteFunc(files, func(f corpus.File) bool { return f.Name != "-" && f.Other() })
 	}
-	if o.touched != "" {
+	if touched {
 		if files, err = touchedSince(ctx, o.touched, files); err != nil {
 			return nil, misusef("%v", err)
 		}
@@ -217,6 +218,8 @@ func unwritable(err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		return errors.New("there is no such folder; make it first")
+	case errors.Is(err, syscall.EISDIR):
+		return errors.New("it is a folder; name a file in it")
 	case errors.Is(err, fs.ErrPermission):
 		return errors.New("the folder may not be written to; choose another one or change its rights")
 	}

@@ -1,11 +1,15 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"os/signal"
 	"runtime/debug"
 	"strings"
+	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -48,7 +52,14 @@ func run(args []string, in io.Reader, out, err io.Writer, env func(string) strin
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(err)
-	if problem := root.Execute(); problem != nil {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	context.AfterFunc(ctx, stop) // the second time it ends at once
+	problem := root.ExecuteContext(ctx)
+	switch {
+	case ctx.Err() != nil:
+		return a.fail(misusef("stopped before the end; what it was to write into files is not written"))
+	case problem != nil:
 		return a.fail(problem)
 	}
 	return a.status

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"os"
 	"path/filepath"
 	"strings"
 
@@ -9,7 +10,8 @@ import (
 	"dryfit/internal/git"
 )
 
-// touchedSince is those of the files that have changed since a revision, or whose permits have.
+// touchedSince is those of the files that have changed since a revision, or whose permits have
+// changed, come or gone.
 func touchedSince(ctx context.Context, rev string, files []corpus.File) ([]corpus.File, error) {
 	changed := map[string]map[string]bool{} // by repository
 	repos := map[string]git.Repo{}          // by folder
@@ -18,6 +20,10 @@ func touchedSince(ctx context.Context, rev string, files []corpus.File) ([]corpu
 		path, err := filepath.Abs(f.Name)
 		if err != nil {
 			return nil, err
+		}
+		if _, err := os.Lstat(path); f.Name == "-" || err != nil {
+			out = append(out, f) // what git cannot know of: it says itself what is wrong with it
+			continue
 		}
 		folder, err := filepath.EvalSymlinks(filepath.Dir(path))
 		if err != nil {
@@ -38,14 +44,17 @@ func touchedSince(ctx context.Context, rev string, files []corpus.File) ([]corpu
 			}
 			set := map[string]bool{}
 			for _, name := range names {
-				set[filepath.Join(repo.Top(), filepath.FromSlash(name))] = true
+				path := filepath.Join(repo.Top(), filepath.FromSlash(name))
+				set[path] = true
+				if stem, is := corpus.PermitsOf(path); is {
+					set[stem] = true
+				}
 			}
 			changed[repo.Top()] = set
 		}
 		path = filepath.Join(folder, filepath.Base(path))
-		stem := strings.TrimSuffix(path, filepath.Ext(path)) + ".permits"
 		set := changed[repo.Top()]
-		if set[path] || set[stem+".yaml"] || set[stem+".yml"] || set[stem+".json"] {
+		if set[path] || set[strings.TrimSuffix(path, filepath.Ext(path))] {
 			out = append(out, f)
 		}
 	}

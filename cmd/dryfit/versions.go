@@ -2,16 +2,13 @@ package main
 
 import (
 	"context"
+	"errors"
 	"io"
 	"io/fs"
 	"os"
-	"path"
 	"path/filepath"
-	"slices"
-	"strings"
 
 	"dryfit/internal/corpus"
-	"dryfit/internal/git"
 	"dryfit/internal/report"
 )
 
@@ -20,14 +17,15 @@ import (
 type side struct {
 	folder bool
 	files  map[string]*stored
+	absent error // why nothing is there; a folder may begin with nothing
 }
 
-func (s side) paths() []string {
-	var out []string
-	for path := range s.files {
-		out = append(out, path)
+// contents is the content of each file by its path.
+func (s side) contents() map[string][]byte {
+	out := map[string][]byte{}
+	for path, f := range s.files {
+		out[path] = f.data
 	}
-	slices.Sort(out)
 	return out
 }
 
@@ -39,37 +37,54 @@ type stored struct {
 	beside func(name string) ([]byte, error)
 }
 
-// permits is the permits that stand beside the file, as they are written.
-func (f *stored) permits() []byte {
-	stem := path.Base(filepath.ToSlash(f.name))
-	stem = strings.TrimSuffix(stem, path.Ext(stem))
-	var out []byte
-	for _, ending := range []string{".yaml", ".yml", ".json"} {
-		if data, err := f.beside(stem + ".permits" + ending); err == nil {
-			out = append(append(out, ending...), data...)
+// file is the file as it is reviewed.
+func (f *stored) file() corpus.File { return corpus.Stored(f.name, f.data, f.beside) }
+
+// versions reads what the two words of the call name. The error is a misuse, or the end of the context.
+func (a *app) versions(ctx context.Context, was, now string) (one, two side, err error) {
+	if was == "-" && now == "-" {
+		return one, two, misusef("the standard input can be read only once: write `-` once")
+	}
+	one, err = a.version(ctx, was, now)
+	two, other := a.version(ctx, now, was)
+	if err := errors.Join(err, other); err != nil {
+		return one, two, err
+	}
+	if was == "-" || now == "-" {
+		for _, files := range []map[string]*stored{one.files, two.files} {
+			for _, f := range files {
+				f.beside = noFile
+			}
 		}
 	}
-	return out
+	if one.absent != nil && two.folder && two.absent == nil {
+		one.folder, one.absent = true, nil // all are new
+	}
+	if err := errors.Join(one.absent, two.absent); err != nil {
+		return one, two, err
+	}
+	if one.folder != two.folder {
+		return one, two, misusef("a folder and a file cannot be held against each other: name two files or two folders")
+	}
+	return one, two, nil
 }
 
-// version reads what a word of the call names. The error is a misuse, or the end of the context.
-func (a *app) version(ctx context.Context, name string) (side, error) {
+// version reads what a word of the call names; other is the other one.
+func (a *app) version(ctx context.Context, name, other string) (side, error) {
 	info, err := os.Stat(name)
 	rev, at, isRev := revision(name)
 	switch {
+	case name == "":
+		return side{}, misusef("the name of a version is empty; name a file, a folder, or REV:PATH of git")
 	case err == nil && info.IsDir():
 		return folderSide(name)
 	case err != nil && isRev && name != "-":
 		return gitSide(ctx, name, rev, at)
+	case errors.Is(err, fs.ErrNotExist) && name != "-":
+		return side{}, nowhere(ctx, name, other)
 	}
 	f := &stored{name: report.ShownFile(name), beside: besideIn(filepath.Dir(name))}
-	if name == "-" {
-		f.beside = noFile
-	}
 	f.data, f.err = a.read(name)
-	if f.err != nil {
-		f.err = corpus.Reason(f.err)
-	}
 	return side{files: map[string]*stored{"": f}}, nil
 }
 
@@ -81,6 +96,11 @@ func besideIn(folder string) func(string) ([]byte, error) {
 			return nil, err
 		}
 		defer root.Close()
+		if info, err := root.Stat(name); err != nil {
+			return nil, err
+		} else if !info.Mode().IsRegular() { // a pipe would be waited for
+			return nil, errors.New("it is no plain file")
+		}
 		f, err := root.Open(name)
 		if err != nil {
 			return nil, err
@@ -92,31 +112,20 @@ func besideIn(folder string) func(string) ([]byte, error) {
 
 func noFile(string) ([]byte, error) { return nil, fs.ErrNotExist }
 
-// revision splits REV:PATH at the first colon that stands in no braces, as git does:
-// HEAD^{/new: sump}:loop.yaml has its path behind the second.
-func revision(name string) (rev, at string, is bool) {
-	depth := 0
-	for i, r := range name {
-		switch {
-		case r == '{':
-			depth++
-		case r == '}' && depth > 0:
-			depth--
-		case r == ':' && depth == 0 && i > 0:
-			return name[:i], name[i+1:], true
-		}
-	}
-	return "", "", false
-}
-
 // folderSide is the system files of a folder on the disk.
 func folderSide(name string) (side, error) {
 	out := side{folder: true, files: map[string]*stored{}}
 	files, err := corpus.Find([]string{name})
-	if err != nil {
+	if _, open := os.ReadDir(name); open == nil && err != nil { // there is none in it
+		out.absent = misusef("%v", err)
+		return out, nil
+	} else if err != nil {
 		return out, misusef("%v", err)
 	}
 	for _, f := range files {
+		if _, is := corpus.PermitsOf(f.Name); is {
+			continue
+		}
 		rel, err := filepath.Rel(name, f.Name)
 		if err != nil {
 			return out, err
@@ -129,67 +138,3 @@ func folderSide(name string) (side, error) {
 	}
 	return out, nil
 }
-
-// gitSide is what stands at a path of a revision.
-func gitSide(ctx context.Context, name, rev, at string) (side, error) {
-	out := side{files: map[string]*stored{}}
-	cannot := func(err error) (side, error) {
-		if ctx.Err() != nil {
-			return out, ctx.Err()
-		}
-		return out, misusef("%s cannot be read: %v", name, err)
-	}
-	repo, err := git.Open(ctx, ".")
-	if err != nil {
-		return cannot(err)
-	}
-	top, err := repo.Path(at)
-	if err != nil {
-		return cannot(err)
-	}
-	if out.folder, err = repo.IsFolder(ctx, rev, top); err != nil {
-		return cannot(err)
-	}
-	paths := []string{top}
-	if out.folder {
-		if paths, err = repo.Files(ctx, rev, top); err != nil {
-			return cannot(err)
-		}
-	}
-	listed := func(p string) bool {
-		return !out.folder || slices.Contains(paths, p)
-	}
-	for _, p := range paths {
-		below := strings.TrimPrefix(strings.TrimPrefix(p, top), "/")
-		if top == "." {
-			below = p
-		}
-		if out.folder && (hidden(below) || !corpus.IsNamed(p)) {
-			continue
-		}
-		f := &stored{name: rev + ":" + p, beside: func(other string) ([]byte, error) {
-			beside := path.Join(path.Dir(p), other)
-			if !listed(beside) {
-				return nil, fs.ErrNotExist
-			}
-			data, err := repo.Read(ctx, rev, beside)
-			if err != nil && !out.folder { // most often it is not there
-				return nil, fs.ErrNotExist
-			}
-			return data, err
-		}}
-		if f.data, err = repo.Read(ctx, rev, p); err != nil {
-			return cannot(err)
-		}
-		if !out.folder {
-			below = ""
-		} else if !corpus.IsSystemFile(p, f.data) {
-			continue
-		}
-		out.files[below] = f
-	}
-	return out, nil
-}
-
-// hidden says that a path leads through a name that begins with a dot.
-func hidden(p string) bool { return strings.HasPrefix(p, ".") || strings.Contains(p, "/.") }

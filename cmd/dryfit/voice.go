@@ -85,6 +85,8 @@ func wanted(f *pflag.Flag) string {
 		return "a whole number"
 	case "bool":
 		return "true or false"
+	case "duration":
+		return "a time, such as 90s or 5m"
 	case "date":
 		return "a day, year first, such as 2026-03-14"
 	}

@@ -242,9 +242,39 @@ func TestSmallMovesDoNotCount(t *testing.T) {
 }
 
 func TestFolders(t *testing.T) {
-	got := compare.Folders([]string{"b.yaml", "a.yaml"}, []string{"c/d.yaml", "b.yaml"})
-	want := []compare.Files{{Path: "a.yaml", Was: true}, {Path: "b.yaml", Was: true, Now: true}, {Path: "c/d.yaml", Now: true}}
-	if !slices.Equal(got, want) {
-		t.Errorf("they are %+v", got)
+	files := func(pairs ...string) map[string][]byte {
+		out := map[string][]byte{}
+		for i := 0; i < len(pairs); i += 2 {
+			out[pairs[i]] = []byte(pairs[i+1])
+		}
+		return out
+	}
+	for name, c := range map[string]struct {
+		was, now map[string][]byte
+		want     []compare.Files
+	}{
+		"by path":                 {files("b", "1", "a", "2"), files("c/d", "3", "b", "4"), []compare.Files{{"a", ""}, {"b", "b"}, {"", "c/d"}}},
+		"moved":                   {files("old", "1"), files("new", "1"), []compare.Files{{"old", "new"}}},
+		"moved and changed":       {files("old", "1"), files("new", "2"), []compare.Files{{"", "new"}, {"old", ""}}},
+		"copied":                  {files("a", "1"), files("a", "1", "b", "1"), []compare.Files{{"a", "a"}, {"", "b"}}},
+		"two alike":               {files("x/1", "1", "x/2", "1"), files("y/2", "1", "y/1", "1"), []compare.Files{{"x/1", "y/1"}, {"x/2", "y/2"}}},
+		"one of two alike":        {files("x/1", "1", "x/2", "1"), files("y", "1"), []compare.Files{{"x/2", ""}, {"x/1", "y"}}},
+		"empty ones are not one":  {files("a", ""), files("b", ""), []compare.Files{{"a", ""}, {"", "b"}}},
+		"nothing, then something": {nil, files("a", "1"), []compare.Files{{"", "a"}}},
+	} {
+		if got := compare.Folders(c.was, c.now); !slices.Equal(got, c.want) {
+			t.Errorf("%s: they are %+v", name, got)
+		}
+	}
+}
+
+// In a new file that counts which counts in a review: neither what is advised, nor what there is leave for.
+func TestWhatStandsOpenInANewFile(t *testing.T) {
+	if open := compare.Open(side(t, example(t)).Review); len(open) > 0 {
+		t.Errorf("in the sound example stands open %s on %s", open[0].Clause.ID, open[0].Subject)
+	}
+	advised := side(t, swapped(t, example(t), "lip_at: 305 mm", "lip_at: 400 mm"))
+	if len(advised.Review.Findings) == 0 || len(compare.Open(advised.Review)) > 0 {
+		t.Error("what is advised counts, or is no finding")
 	}
 }

@@ -29,6 +29,18 @@ func (j Judged) Verdict() bool { return j.Was == nil || j.Now == nil || j.Was.Ve
 // Quiet says that a judgement is only new, or only gone, and is or was met.
 func (j Judged) Quiet() bool { return (j.Was == nil || j.Now == nil) && j.Direction == Other }
 
+// Open is what stands open in a file that has nothing to be held against: what makes a
+// review of it one to act on, in the order in which to act.
+func Open(r *review.Review) []Judged {
+	var out []Judged
+	for _, f := range r.ToDo() {
+		if r.Counts(f, review.Shall) {
+			out = append(out, Judged{Clause: f.Clause, Subject: f.Subject, Now: f.Judgement, Direction: Worse})
+		}
+	}
+	return out
+}
+
 type judging struct{ clause, subject string }
 
 // judged finds what became of the judgements, what got worse first; then in order round the loop.

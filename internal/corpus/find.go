@@ -22,6 +22,7 @@ type File struct {
 	Name   string // as it is shown
 	open   func() (io.ReadCloser, error)
 	beside func(name string) ([]byte, error) // a file in the same folder
+	orphan bool                              // permits without a system file beside them
 }
 
 // mostBytes is more than the reader of system files takes, so that it, and not the
@@ -80,6 +81,9 @@ func (f File) Data() ([]byte, error) {
 
 // Other says that a file is no system file: it can be read and has no key `dryfit`, or is no plain file.
 func (f File) Other() bool {
+	if f.orphan {
+		return false
+	}
 	if info, err := os.Stat(f.Name); err == nil && !info.Mode().IsRegular() {
 		return true
 	}
@@ -98,7 +102,8 @@ func limited(f io.ReadCloser, err error) ([]byte, error) {
 // Find takes files, folders and patterns such as designs/**/*.yaml and gives the files, each
 // once: those named as they come, those of a folder or a pattern by name. In folders and patterns a
 // system file is known by its key `dryfit`; what begins with a dot is passed over, and no link
-// is followed, so that nothing outside the folder is read.
+// is followed, so that nothing outside the folder is read. A file of permits stands for the system
+// file beside it.
 func Find(args []string) ([]File, error) {
 	var out []File
 	seen := map[string]bool{}
@@ -128,6 +133,8 @@ func Find(args []string) ([]File, error) {
 				return nil, err
 			}
 			add(found...)
+		case permitsName.MatchString(arg) && err == nil:
+			add(loopOf(arg))
 		default:
 			add(Named(arg)) // one that is not there says so when it is read
 		}
@@ -141,7 +148,7 @@ func inFolder(folder string) ([]File, error) {
 	if err != nil {
 		return nil, err
 	}
-	var out []File
+	var out, permits []File
 	err = fs.WalkDir(root.FS(), ".", func(path string, d fs.DirEntry, err error) error {
 		switch {
 		case err != nil && path == ".":
@@ -159,10 +166,28 @@ func inFolder(folder string) ([]File, error) {
 		f := within(root, folder, path)
 		if data, err := f.Data(); err == nil && isSystemFile(data) {
 			out = append(out, f)
+		} else if _, is := PermitsOf(path); is {
+			permits = append(permits, f)
 		}
 		return nil
 	})
-	return out, err
+	return withOrphans(out, permits), err
+}
+
+// withOrphans enters the files of permits that stand beside none of the system files, in the order of names.
+func withOrphans(files, permits []File) []File {
+	loops := map[string]bool{}
+	for _, f := range files {
+		loops[strings.TrimSuffix(f.Name, filepath.Ext(f.Name))] = true
+	}
+	for _, p := range permits {
+		if stem, _ := PermitsOf(p.Name); !loops[stem] {
+			p.orphan = true
+			files = append(files, p)
+		}
+	}
+	slices.SortStableFunc(files, func(a, b File) int { return strings.Compare(a.Name, b.Name) })
+	return files
 }
 
 // within is a file of a folder that is read through the folder, so that no link leads out of it.

@@ -138,7 +138,7 @@ func TestAHostileFolder(t *testing.T) {
 			t.Errorf("%.40s, which is sound, is not reviewed: %v", name, m)
 		}
 	}
-	for _, name := range []string{"bomb.yaml", "brackets.yaml", "braces.json", "bombed.permits.yaml", "led.permits.yaml", "sparse.yaml"} {
+	for _, name := range []string{"bomb.yaml", "brackets.yaml", "braces.json", "bombed.yaml", "led.yaml", "sparse.yaml"} {
 		if m := said[name]; m == nil || m["exit_status"] != 2. {
 			t.Errorf("%s comes to %v", name, m)
 		}

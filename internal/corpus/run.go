@@ -12,6 +12,7 @@ import (
 	"dryfit/internal/remedy"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
+	"dryfit/internal/system"
 )
 
 // Batch is how many files are reviewed.
@@ -31,7 +32,6 @@ type Batch struct {
 // error is that of take, or of the context.
 func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(report.Item) error) error {
 	ctx, cancel := context.WithCancel(ctx)
-	defer cancel()
 	type job struct {
 		file File
 		out  chan<- report.Item
@@ -39,7 +39,10 @@ func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(rep
 	jobs := make(chan job)
 	results := make(chan (<-chan report.Item), 2*b.Workers)
 	var workers sync.WaitGroup
-	defer workers.Wait()
+	defer func() { // in this order, also where take panics
+		cancel()
+		workers.Wait()
+	}()
 	go func() {
 		defer close(jobs)
 		defer close(results)
@@ -95,13 +98,17 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 		ctx, cancel = context.WithTimeoutCause(ctx, b.Most, errTooLong)
 		defer cancel()
 	}
+	if f.orphan {
+		return report.Item{File: f.Name, Problems: []system.Problem{{
+			File: f.Name, Line: 1, Column: 1, Found: "permits of no loop", Write: "there is no system file of this name beside it: name it after one, or take it away"}}}
+	}
 	data, err := waited(ctx, f.Data)
 	if err != nil && ctx.Err() == nil {
 		return report.Item{File: f.Name, Unread: Reason(err).Error()}
 	}
 	permits, _, bad := f.Permits()
 	if len(bad) > 0 {
-		return report.Item{File: bad[0].File, Problems: bad}
+		return report.Item{File: f.Name, Problems: bad}
 	}
 	if err == nil {
 		item, err = r.shared(func() (report.Item, error) { return r.result(ctx, f.Name, data, b, len(permits) > 0) })

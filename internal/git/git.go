@@ -75,115 +75,9 @@ func (r Repo) commit(ctx context.Context, rev string) (string, error) {
 	return name, err
 }
 
-// entry is one line of a tree of git.
-type entry struct{ mode, kind, object, path string }
-
-// file says that an entry is a plain file: no symbolic link, no submodule.
-func (e entry) file() bool { return e.kind == "blob" && (e.mode == "100644" || e.mode == "100755") }
-
-// tree lists what stands at a path of a commit; all below it if deep.
-func (r Repo) tree(ctx context.Context, commit, at string, deep bool) ([]entry, error) {
-	args := []string{"ls-tree", "-z", "--full-tree"}
-	if deep {
-		args = append(args, "-r")
-	}
-	args = append(args, commit)
-	if at != "." {
-		args = append(args, "--", at)
-	}
-	out, err := run(ctx, r.top, args...)
-	if err != nil {
-		return nil, plainly(err)
-	}
-	var entries []entry
-	for _, one := range list(out) {
-		about, name, ok := strings.Cut(one, "\t")
-		words := strings.Fields(about)
-		if !ok || len(words) != 3 || !hexadecimal(words[2]) {
-			return nil, errors.New("git lists a tree in a way that dryfit does not know; a newer dryfit may")
-		}
-		entries = append(entries, entry{words[0], words[1], words[2], name})
-	}
-	return entries, nil
-}
-
-// Read is the content of the file at a path, from the top, of a revision.
-func (r Repo) Read(ctx context.Context, rev, at string) ([]byte, error) {
-	e, err := r.find(ctx, rev, at)
-	switch {
-	case err != nil:
-		return nil, err
-	case e.kind == "tree":
-		return nil, fmt.Errorf("%s is a folder in %s; name a file in it", quoted(at), quoted(rev))
-	case !e.file():
-		return nil, fmt.Errorf("%s is no plain file in %s but a symbolic link or a submodule; name what it leads to", quoted(at), quoted(rev))
-	}
-	out, err := run(ctx, r.top, "cat-file", "blob", e.object)
-	if err != nil {
-		return nil, plainly(err)
-	}
-	return out, nil
-}
-
-// IsFolder says whether a folder stands at a path of a revision.
-func (r Repo) IsFolder(ctx context.Context, rev, at string) (bool, error) {
-	e, err := r.find(ctx, rev, at)
-	return e.kind == "tree", err
-}
-
-// find is what stands at a path of a revision.
-func (r Repo) find(ctx context.Context, rev, at string) (entry, error) {
-	commit, err := r.commit(ctx, rev)
-	if err != nil {
-		return entry{}, err
-	}
-	at = path.Clean(at)
-	if at == "." {
-		return entry{kind: "tree"}, nil
-	}
-	entries, err := r.tree(ctx, commit, at, false)
-	if err != nil {
-		return entry{}, err
-	}
-	for _, e := range entries {
-		if e.path == at {
-			return e, nil
-		}
-	}
-	return entry{}, fmt.Errorf("there is no %s in %s; paths go from the top of the repository, or with ./ from this folder", quoted(at), quoted(rev))
-}
-
-// Files is the paths, from the top, of the plain files below a folder of a revision: no
-// symbolic links and no submodules. They are sorted.
-func (r Repo) Files(ctx context.Context, rev, folder string) ([]string, error) {
-	e, err := r.find(ctx, rev, folder)
-	switch {
-	case err != nil:
-		return nil, err
-	case e.kind != "tree":
-		return nil, fmt.Errorf("%s is no folder in %s; name the folder that it is in", quoted(folder), quoted(rev))
-	}
-	commit, err := r.commit(ctx, rev)
-	if err != nil {
-		return nil, err
-	}
-	entries, err := r.tree(ctx, commit, path.Clean(folder), true)
-	if err != nil {
-		return nil, err
-	}
-	var files []string
-	for _, e := range entries {
-		if e.file() {
-			files = append(files, e.path)
-		}
-	}
-	slices.Sort(files)
-	return files, nil
-}
-
 // Touched is the paths, from the top, of the files that the work tree has otherwise than
 // the commit at which it parted from a revision, those that git does not know yet among
-// them; those that are gone are left out. They are sorted. What git ignores is no file of it.
+// them, and those that are gone. They are sorted. What git ignores is no file of it.
 func (r Repo) Touched(ctx context.Context, rev string) ([]string, error) {
 	commit, err := r.commit(ctx, rev)
 	if err != nil {
@@ -202,7 +96,7 @@ func (r Repo) Touched(ctx context.Context, rev string) ([]string, error) {
 		return nil, err
 	}
 	changed, err := run(ctx, r.top, "diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--no-textconv", "--no-relative",
-		"--ignore-submodules=all", "--diff-filter=d", base, "--")
+		"--ignore-submodules=all", base, "--")
 	if err != nil {
 		return nil, plainly(err)
 	}

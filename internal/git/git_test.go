@@ -65,13 +65,50 @@ func (p place) commit() {
 	p.git("commit", "-q", "-m", "x")
 }
 
-func (p place) open(below string) Repo {
+func (p place) open(below string) opened {
 	p.Helper()
 	r, err := Open(context.Background(), filepath.Join(p.folder, below))
 	if err != nil {
 		p.Fatal(err)
 	}
-	return r
+	return opened{r}
+}
+
+// opened is a repository with the ways through a commit in one call.
+type opened struct{ Repo }
+
+// read is the content of one file of a revision.
+func (r opened) read(rev, at string) ([]byte, error) {
+	ctx := context.Background()
+	c, err := r.At(ctx, rev)
+	if err != nil {
+		return nil, err
+	}
+	f, err := c.File(ctx, at)
+	if err != nil {
+		return nil, err
+	}
+	var out []byte
+	err = c.Read(ctx, []File{f}, 1<<20, func(_ File, data []byte) error {
+		out = data
+		return nil
+	})
+	return out, err
+}
+
+// files is the paths below a folder of a revision.
+func (r opened) files(rev, folder string) ([]string, error) {
+	ctx := context.Background()
+	c, err := r.At(ctx, rev)
+	if err != nil {
+		return nil, err
+	}
+	files, err := c.Files(ctx, folder)
+	var out []string
+	for _, f := range files {
+		out = append(out, f.Path)
+	}
+	return out, err
 }
 
 // Names that are awkward for quoting, pathspecs and line ends.
@@ -92,12 +129,12 @@ func TestReadsWhatStoodInARevision(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got, err := r.Read(context.Background(), "HEAD", at); err != nil || string(got) != "old "+name {
+		if got, err := r.read("HEAD", at); err != nil || string(got) != "old "+name {
 			t.Errorf("%q reads as %q, %v", name, got, err)
 		}
 	}
 	for _, below := range []string{"loops", "loops/", "."} {
-		got, err := r.Files(context.Background(), "main", below)
+		got, err := r.files("main", below)
 		if err != nil || len(got) != len(awkward) || !slices.IsSorted(got) || !slices.Contains(got, "loops/new\nline.yaml") {
 			t.Errorf("below %s stand %q, %v", below, got, err)
 		}
@@ -132,12 +169,12 @@ func TestLinksAndSubmodulesAreNoFiles(t *testing.T) {
 	p.git("submodule", "--quiet", "add", other.folder, "sub")
 	p.commit()
 	r := p.open("")
-	got, err := r.Files(context.Background(), "HEAD", ".")
+	got, err := r.files("HEAD", ".")
 	if want := []string{".gitmodules", "loop.yaml"}; err != nil || !slices.Equal(got, want) {
 		t.Errorf("files are %q, %v", got, err)
 	}
 	for _, name := range []string{"link.yaml", "sub"} {
-		if _, err := r.Read(context.Background(), "HEAD", name); err == nil || !strings.Contains(err.Error(), "symbolic link or a submodule") {
+		if _, err := r.read("HEAD", name); err == nil || !strings.Contains(err.Error(), "symbolic link or a submodule") {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
@@ -167,7 +204,7 @@ func TestWhatWasTouchedSinceItParted(t *testing.T) {
 		t.Fatal(err)
 	}
 	got, err := p.open("").Touched(context.Background(), "main")
-	want := []string{"bæ\nd.yaml", "changed.yaml", "committed.yaml", "staged.yaml", "sub-moved.yaml"}
+	want := []string{"bæ\nd.yaml", "changed.yaml", "committed.yaml", "gone.yaml", "moved.yaml", "staged.yaml", "sub-moved.yaml"}
 	if err != nil || !slices.Equal(got, want) {
 		t.Errorf("touched are %q, %v", got, err)
 	}
@@ -186,15 +223,15 @@ func TestErrorsSayWhatToDo(t *testing.T) {
 		name, want string
 		call       func() error
 	}{
-		{"no revision", "there is no revision `nope` here; `git branch --all` lists", func() error { _, err := r.Read(ctx, "nope", "loops/a.yaml"); return err }},
-		{"an option", "`--help` is no revision", func() error { _, err := r.Files(ctx, "--help", "."); return err }},
+		{"no revision", "there is no revision `nope` here; `git branch --all` lists", func() error { _, err := r.read("nope", "loops/a.yaml"); return err }},
+		{"an option", "`--help` is no revision", func() error { _, err := r.files("--help", "."); return err }},
 		{"an option that writes", "is no revision", func() error { _, err := r.Touched(ctx, "--output=stolen"); return err }},
 		{"nothing", "`` is no revision", func() error { _, err := r.Touched(ctx, ""); return err }},
 		{"a blob for a commit", "there is no revision", func() error { _, err := r.Touched(ctx, "HEAD:loops/a.yaml"); return err }},
-		{"no file", "there is no `b.yaml` in `HEAD`", func() error { _, err := r.Read(ctx, "HEAD", "b.yaml"); return err }},
-		{"a folder", "`loops` is a folder in `HEAD`", func() error { _, err := r.Read(ctx, "HEAD", "loops"); return err }},
-		{"a file for a folder", "`loops/a.yaml` is no folder", func() error { _, err := r.Files(ctx, "HEAD", "loops/a.yaml"); return err }},
-		{"two lines", "is no revision", func() error { _, err := r.Read(ctx, "HEAD\nx", "loops/a.yaml"); return err }},
+		{"no file", "there is no `b.yaml` in `HEAD`", func() error { _, err := r.read("HEAD", "b.yaml"); return err }},
+		{"a folder", "`loops` is a folder in `HEAD`", func() error { _, err := r.read("HEAD", "loops"); return err }},
+		{"a file for a folder", "`loops/a.yaml` is no folder", func() error { _, err := r.files("HEAD", "loops/a.yaml"); return err }},
+		{"two lines", "is no revision", func() error { _, err := r.read("HEAD\nx", "loops/a.yaml"); return err }},
 		{"no repository", "in no work tree of git", func() error { _, err := Open(ctx, t.TempDir()); return err }},
 		{"no folder", "check that the folder is there", func() error { _, err := Open(ctx, p.folder+"/nowhere"); return err }},
 	} {
@@ -229,11 +266,11 @@ func TestNothingOfTheRepositoryIsRun(t *testing.T) {
 	}
 	r := p.open("")
 	ctx := context.Background()
-	text, err := r.Read(ctx, "HEAD", "a.yaml")
+	text, err := r.read("HEAD", "a.yaml")
 	if err != nil || string(text) != "old" {
 		t.Errorf("it reads %q, %v", text, err)
 	}
-	if _, err := r.Files(ctx, "HEAD", "."); err != nil {
+	if _, err := r.files("HEAD", "."); err != nil {
 		t.Error(err)
 	}
 	if got, err := r.Touched(ctx, "HEAD"); err != nil || !slices.Equal(got, []string{"a.yaml"}) {
@@ -258,7 +295,7 @@ func TestSurroundingsDoNotLeadElsewhere(t *testing.T) {
 	} {
 		t.Setenv(name, value)
 	}
-	if text, err := p.open("").Read(context.Background(), "HEAD", "a.yaml"); err != nil || string(text) != "ours" {
+	if text, err := p.open("").read("HEAD", "a.yaml"); err != nil || string(text) != "ours" {
 		t.Errorf("it reads %q, %v", text, err)
 	}
 }
@@ -274,9 +311,9 @@ func TestBoundsAndEnds(t *testing.T) {
 		t.Errorf("at its bound: %d bytes, %v", len(out), err)
 	}
 	ctx, cancel := context.WithCancel(context.Background())
-	r := p.open("")
+	r := p.open("").Repo
 	cancel()
-	if _, err := r.Read(ctx, "HEAD", "a.yaml"); err != context.Canceled {
+	if _, err := r.At(ctx, "HEAD"); err != context.Canceled {
 		t.Errorf("once it is called off: %v", err)
 	}
 }

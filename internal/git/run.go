@@ -39,6 +39,9 @@ func surroundings(env []string) []string {
 // errTooMuch is what a call comes to that writes more than its bound.
 var errTooMuch = errors.New("git gives more than dryfit reads")
 
+// errCutShort is an answer of git that ends before it should.
+var errCutShort = errors.New("git ended before its answer did")
+
 // refusal is a call that git refused, with what it said.
 type refusal struct{ said string }
 
@@ -49,43 +52,65 @@ func run(ctx context.Context, folder string, args ...string) ([]byte, error) {
 	return runBounded(ctx, folder, mostBytes, args...)
 }
 
-func runBounded(ctx context.Context, folder string, most int64, args ...string) ([]byte, error) {
+func runBounded(ctx context.Context, folder string, most int64, args ...string) (out []byte, err error) {
+	err = stream(ctx, folder, "", func(r io.Reader) error {
+		var err error
+		if out, err = io.ReadAll(io.LimitReader(r, most+1)); int64(len(out)) > most {
+			return errTooMuch
+		}
+		return err
+	}, args...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
+// stream calls git in a folder, gives it an input, and hands on what it writes while it
+// writes. When take gives an error the call is ended, and comes to that error.
+func stream(ctx context.Context, folder, input string, take func(io.Reader) error, args ...string) error {
 	ctx, cancel := context.WithTimeout(ctx, mostTime)
 	defer cancel()
 	program, err := exec.LookPath("git")
 	if err != nil {
-		return nil, errors.New("there is no git command here; install git, or name files that are there")
+		return errors.New("there is no git command here; install git, or name files that are there")
 	}
 	cmd := exec.CommandContext(ctx, program, append(append([]string{}, alone...), args...)...)
 	cmd.Dir, cmd.Env, cmd.WaitDelay = folder, surroundings(os.Environ()), time.Second
 	said := &head{most: 4000}
-	cmd.Stderr = said
+	cmd.Stdin, cmd.Stderr = strings.NewReader(input), said
 	pipe, err := cmd.StdoutPipe()
 	if err != nil {
-		return nil, err
+		return err
 	}
 	if err := cmd.Start(); err != nil && ctx.Err() == nil {
-		return nil, errors.New("git cannot be run in this folder; check that the folder is there and may be entered")
+		return errors.New("git cannot be run in this folder; check that the folder is there and may be entered")
 	} else if err != nil {
-		return nil, ctx.Err()
+		return ctx.Err()
 	}
-	out, readErr := io.ReadAll(io.LimitReader(pipe, most+1))
-	if int64(len(out)) > most {
+	taken := take(pipe)
+	ended := ctx.Err() // before we end it
+	if taken != nil {
 		cancel()
-		readErr = errTooMuch
 	}
 	err = cmd.Wait()
 	switch {
-	case readErr == errTooMuch:
-		return nil, errTooMuch
+	case errors.Is(ended, context.DeadlineExceeded):
+		return errors.New("git took longer than a minute; try the same with git itself")
+	case ended != nil:
+		return ended
+	case taken == errCutShort: // git ended first: it has said why
+		return refusal{strings.TrimSpace(said.String())}
+	case taken != nil:
+		return taken
 	case errors.Is(ctx.Err(), context.DeadlineExceeded):
-		return nil, errors.New("git took longer than a minute; try the same with git itself")
+		return errors.New("git took longer than a minute; try the same with git itself")
 	case ctx.Err() != nil:
-		return nil, ctx.Err()
+		return ctx.Err()
 	case err != nil:
-		return nil, refusal{strings.TrimSpace(said.String())}
+		return refusal{strings.TrimSpace(said.String())}
 	}
-	return out, readErr
+	return nil
 }
 
 // head keeps the first bytes of what is written to it.

@@ -185,7 +185,8 @@ func commentSentence(i Item) string {
 // Close writes the comment.
 func (c *commentWriter) Close() error {
 	if c.totals.files == 0 {
-		return nil
+		_, err := io.WriteString(c.w, "No system file was to be reviewed.\n")
+		return err
 	}
 	many := c.totals.files > 1
 	var b strings.Builder

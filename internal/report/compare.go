@@ -9,8 +9,10 @@ import (
 // Compared is what came of two versions of one file.
 type Compared struct {
 	Path       string // below the two folders; empty where two files were named
+	From       string // path that it had in the first folder, where it was moved
 	Was, Now   Version
 	Same       bool                // both hold the same bytes
+	New        *review.Review      // of a file that is only on the present side
 	Comparison *compare.Comparison // nil where a side cannot be read, is not there, or both are the same
 }
 
@@ -24,15 +26,26 @@ type Version struct {
 
 func (v Version) unreadable() bool { return v.Unread != "" || len(v.Problems) > 0 }
 
-// Status is the exit status that a comparison asks for.
+// Status is the exit status that a comparison asks for. That a file cannot be reviewed does
+// not count where it was so before, letter for letter, nor where it can be now.
 func (c Compared) Status() int {
 	switch {
-	case c.Was.unreadable() || c.Now.unreadable():
+	case c.Now.Absent:
+		return review.NothingToAct
+	case c.Was.Unread != "" || c.Now.Unread != "" || len(c.Now.Problems) > 0 && !c.Same:
 		return review.Unreadable
-	case c.Comparison != nil && c.Comparison.Worse():
+	case c.Comparison != nil && c.Comparison.Worse() || len(c.open()) > 0:
 		return review.Act
 	}
 	return review.NothingToAct
+}
+
+// open is what stands open in a new file.
+func (c Compared) open() []compare.Judged {
+	if c.New == nil {
+		return nil
+	}
+	return compare.Open(c.New)
 }
 
 // Comparing is what all comparisons of one call have in common.

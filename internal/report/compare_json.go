@@ -14,7 +14,7 @@ import (
 // The form of a comparison as JSON. Its schema is schema/compare.schema.json.
 type (
 	comparingRecord struct {
-		Dryfit     int              `json:"dryfit"`
+		Form       int              `json:"dryfit_compare"`
 		Was        string           `json:"was"`
 		Now        string           `json:"now"`
 		AsOf       string           `json:"as_of"`
@@ -23,10 +23,12 @@ type (
 	}
 	comparedRecord struct {
 		Path       string            `json:"path,omitempty"`
+		From       string            `json:"moved_from,omitempty"`
 		ExitStatus int               `json:"exit_status"`
 		Same       bool              `json:"same,omitempty"`
 		Was        versionRecord     `json:"was"`
 		Now        versionRecord     `json:"now"`
+		Open       []movedRecord     `json:"open,omitempty"`
 		Comparison *comparisonRecord `json:"comparison,omitempty"`
 	}
 	versionRecord struct {
@@ -138,9 +140,12 @@ type (
 
 // CompareJSON writes comparisons for programs: all of it, nothing left out.
 func CompareJSON(w io.Writer, list []Compared, o Comparing) error {
-	d := comparingRecord{Dryfit: 1, Was: o.Was, Now: o.Now, AsOf: o.AsOf, ExitStatus: comparedStatus(list), Files: []comparedRecord{}}
+	d := comparingRecord{Form: 1, Was: o.Was, Now: o.Now, AsOf: o.AsOf, ExitStatus: comparedStatus(list), Files: []comparedRecord{}}
 	for _, c := range list {
-		f := comparedRecord{Path: c.Path, ExitStatus: c.Status(), Same: c.Same, Was: versionOf(c.Was), Now: versionOf(c.Now)}
+		f := comparedRecord{Path: c.Path, From: c.From, ExitStatus: c.Status(), Same: c.Same, Was: versionOf(c.Was), Now: versionOf(c.Now)}
+		for _, j := range c.open() {
+			f.Open = append(f.Open, recorder{c.New, o.Look.Units}.moved(j, nil))
+		}
 		if c.Comparison != nil {
 			f.Comparison = recorder{c.Comparison.Now.Review, o.Look.Units}.comparison(c)
 		}

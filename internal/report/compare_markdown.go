@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"dryfit/internal/compare"
-	"dryfit/internal/review"
 )
 
 // mostComparison is how many bytes a comparison has as a comment: code hosts take 65 535
@@ -21,10 +20,10 @@ func CompareMarkdown(w io.Writer, list []Compared, o Comparing) error {
 	many := len(list) > 1
 	var rows, todo []string
 	for _, one := range list {
+		rows = append(rows, comparedRows(one, o, many)...)
 		if one.Comparison == nil {
 			continue
 		}
-		rows = append(rows, comparedRows(one, o, many)...)
 		for _, r := range remedyLines(one, o) {
 			where := r.clause + ", " + r.subject
 			if many {
@@ -76,7 +75,7 @@ func (c *comment) lines(list []string, name string, most int) {
 func (c *comment) unread(list []Compared) {
 	var out []string
 	for _, one := range list {
-		for _, v := range []Version{one.Was, one.Now} {
+		for _, v := range one.shownVersions() {
 			switch {
 			case v.Unread != "":
 				out = append(out, "- "+commented(clip(v.Name+" cannot be read: "+v.Unread, 300))+"\n")
@@ -92,22 +91,15 @@ func (c *comment) unread(list []Compared) {
 	}
 }
 
-// comparedRows is what got worse, then what got better, then what was changed in the file.
+// comparedRows is what stands open in a new file; else what got worse, then what got better, then
+// what was changed in the file.
 func comparedRows(c Compared, o Comparing, many bool) []string {
 	var rows []moveRow
-	for _, j := range c.Comparison.Judged {
-		if j.Direction != compare.Other {
-			rows = append(rows, judgedRow(j, o.Look.Units))
-		}
+	for _, j := range c.open() {
+		rows = append(rows, judgedRow(j, o.Look.Units))
 	}
-	rows = append(rows, rowsOf(c.Comparison.Inputs, inputRow)...)
-	for _, m := range c.Comparison.Cost {
-		if m.Moved() {
-			rows = append(rows, moveRow{what: "cost", was: amountWords(m.Was, m.Currency), now: amountWords(m.Now, m.Currency), direction: compare.Other})
-		}
-	}
-	for _, p := range c.Comparison.Permits {
-		rows = append(rows, moveRow{what: permitChange(p), direction: compare.Other})
+	if c.Comparison != nil {
+		rows = append(rows, changeRows(c, o)...)
 	}
 	out := make([]string, len(rows))
 	for i, r := range rows {
@@ -126,49 +118,43 @@ func comparedRows(c Compared, o Comparing, many bool) []string {
 	return out
 }
 
+// changeRows is the rows of a file that is on both sides.
+func changeRows(c Compared, o Comparing) []moveRow {
+	var rows []moveRow
+	for _, j := range c.Comparison.Judged {
+		if j.Direction != compare.Other {
+			rows = append(rows, judgedRow(j, o.Look.Units))
+		}
+	}
+	rows = append(rows, rowsOf(c.Comparison.Inputs, inputRow)...)
+	for _, m := range c.Comparison.Cost {
+		if m.Moved() {
+			rows = append(rows, moveRow{what: "cost", was: amountWords(m.Was, m.Currency), now: amountWords(m.Now, m.Currency), direction: compare.Other})
+		}
+	}
+	for _, p := range c.Comparison.Permits {
+		rows = append(rows, moveRow{what: permitChange(p), direction: compare.Other})
+	}
+	return rows
+}
+
 // wholeSentence is what several comparisons come to.
 func wholeSentence(list []Compared) string {
 	if len(list) == 1 && list[0].Comparison != nil {
 		return comparedSentence(list[0].Comparison)
 	}
-	count := map[string]int{}
+	count := map[fate]int{}
 	for _, c := range list {
-		switch {
-		case c.Status() == review.Unreadable:
-			count["cannot be read"]++
-		case c.Status() == review.Act:
-			count["got worse somewhere"]++
-		case c.Was.Absent:
-			count["new"]++
-		case c.Now.Absent:
-			count["gone"]++
-		case c.Same || c.Comparison == nil || c.Comparison.Nothing():
-			count["as it was"]++
-		default:
-			count["changed and nowhere worse"]++
-		}
+		count[c.fate()]++
 	}
 	var out []string
-	for _, word := range []string{"got worse somewhere", "cannot be read", "changed and nowhere worse", "as it was", "new", "gone"} {
-		if n := count[word]; n > 0 {
-			out = append(out, counted(n)+" "+plural(word, n))
+	for _, f := range fates {
+		if n := count[f]; n > 0 {
+			out = append(out, counted(n)+" "+f.words(n))
 		}
 	}
 	if len(out) == 0 {
 		return "There is no system file on either side."
 	}
 	return capital("of " + counted(len(list)) + " " + map[bool]string{true: "file", false: "files"}[len(list) == 1] + ": " + series(out, "and") + ".")
-}
-
-// plural fits the words for one file to several.
-func plural(word string, n int) string {
-	switch {
-	case word == "as it was" && n > 1:
-		return "are as they were"
-	case word == "as it was":
-		return "is as it was"
-	case word == "new" || word == "gone" || strings.HasPrefix(word, "changed"):
-		return are(n) + " " + word
-	}
-	return word
 }

@@ -53,6 +53,13 @@ func moveTables(c *compare.Comparison, o Comparing) []moveTable {
 	return out
 }
 
+// openTable is what stands open in a new file.
+func openTable(c Compared, o Comparing) moveTable {
+	rows := rowsOf(c.open(), func(j compare.Judged) moveRow { return judgedRow(j, o.Look.Units) })
+	shown := min(len(rows), o.most(mostWorse))
+	return moveTable{title: "OPEN IN IT", rows: rows[:shown], more: len(rows) - shown}
+}
+
 func rowsOf[T any](list []T, row func(T) moveRow) []moveRow {
 	out := make([]moveRow, len(list))
 	for i, one := range list {

@@ -63,7 +63,7 @@ func comparedList(t *testing.T, hostile string) []Compared {
 	bad := []system.Problem{{File: "bad.yaml", Line: 3, Column: 7, Pointer: "/vessels", Found: "`x`" + hostile, Write: "y"}}
 	return []Compared{
 		moved(t, hostile),
-		{Path: "new.yaml", Was: Version{Absent: true}, Now: Version{Name: "b/new.yaml"}},
+		{Path: "new.yaml", Was: Version{Absent: true}, Now: Version{Name: "b/new.yaml"}, New: &review.Review{}},
 		{Path: "gone.yaml", Was: Version{Name: "a/gone.yaml"}, Now: Version{Absent: true}},
 		{Path: "same.yaml", Was: Version{Name: "a/same.yaml"}, Now: Version{Name: "b/same.yaml"}, Same: true},
 		{Path: "bad.yaml", Was: Version{Name: "a/bad.yaml"}, Now: Version{Name: "b/bad.yaml", Problems: bad}},
@@ -216,11 +216,60 @@ func TestCompareMarkdown(t *testing.T) {
 	}
 }
 
-func TestComparedStatus(t *testing.T) {
-	list := comparedList(t, "")
-	for i, want := range []int{review.Act, 0, 0, 0, review.Unreadable, review.Unreadable} {
-		if got := list[i].Status(); got != want {
-			t.Errorf("%s: %d, want %d", list[i].Path, got, want)
+// Every fate of a file has its exit status, its sentence and its place in the count.
+func TestComparedFates(t *testing.T) {
+	bad := []system.Problem{{File: "x.yaml", Line: 3, Column: 7, Pointer: "/vessels", Found: "`wrong`", Write: "y"}}
+	at := func(problems []system.Problem) Version { return Version{Name: "x.yaml", Problems: problems} }
+	absent := Version{Absent: true}
+	same := moved(t, "")
+	same.From = "old.yaml"
+	for name, c := range map[string]struct {
+		of     Compared
+		status int
+		fate   fate
+		text   string
+		quiet  bool // what is wrong with it is not listed
+	}{
+		"worse":                          {moved(t, ""), review.Act, gotWorse, "Worse: two verdicts", true},
+		"moved, permits changed":         {same, review.Act, gotWorse, "It was moved; it was old.yaml.", true},
+		"new":                            {Compared{Was: absent, Now: at(nil), New: &review.Review{}}, review.NothingToAct, newAndDone, "No shall stands open in it.", true},
+		"new and open":                   {Compared{Was: absent, Now: at(nil), New: sample(t)}, review.Act, newAndOpen, "OPEN IN IT", true},
+		"new and broken":                 {Compared{Was: absent, Now: at(bad)}, review.Unreadable, notRead, "cannot be reviewed yet", false},
+		"broken now":                     {Compared{Was: at(nil), Now: at(bad)}, review.Unreadable, notRead, "cannot be reviewed yet", false},
+		"broken, and differently before": {Compared{Was: at(bad), Now: at(bad)}, review.Unreadable, notRead, "cannot be reviewed yet", false},
+		"broken as it was":               {Compared{Was: at(bad), Now: at(bad), Same: true}, review.NothingToAct, stillNot, "can be reviewed on neither", false},
+		"mended":                         {Compared{Was: at(bad), Now: at(nil)}, review.NothingToAct, readAgain, "could not be reviewed before, and can be now", true},
+		"broken, and gone":               {Compared{Was: at(bad), Now: absent}, review.NothingToAct, gone, "It is gone.", true},
+		"shut before":                    {Compared{Was: Version{Name: "x.yaml", Unread: "`wrong`"}, Now: at(nil)}, review.Unreadable, notRead, "x.yaml cannot be read", false},
+		"moved":                          {Compared{From: "old.yaml", Was: at(nil), Now: at(nil), Same: true}, review.NothingToAct, onlyMoved, "It was moved; it was old.yaml. It is the same", true},
+		"the same":                       {Compared{Was: at(nil), Now: at(nil), Same: true}, review.NothingToAct, asBefore, "letter for letter", true},
+	} {
+		if got := c.of.Status(); got != c.status {
+			t.Errorf("%s: status %d, want %d", name, got, c.status)
+		}
+		if got := c.of.fate(); got != c.fate {
+			t.Errorf("%s: it is %q, want %q", name, got, c.fate)
+		}
+		list := []Compared{c.of}
+		text := comparedText(t, func(b *bytes.Buffer) error { return CompareTerminal(b, list, comparingLook) })
+		if !strings.Contains(strings.Join(strings.Fields(text), " "), c.text) || strings.Count(text, "`wrong`") > 1 && c.fate == stillNot {
+			t.Errorf("%s: it says\n%s", name, text)
+		}
+		md := comparedText(t, func(b *bytes.Buffer) error { return CompareMarkdown(b, list, comparingLook) })
+		if strings.Contains(text, "wrong") == c.quiet || strings.Contains(md, "wrong") == c.quiet {
+			t.Errorf("%s: what is wrong is listed: %v", name, c.quiet)
+		}
+		js := comparedText(t, func(b *bytes.Buffer) error { return CompareJSON(b, list, comparingLook) })
+		if err := compareSchema(t).Validate(decoded(t, []byte(js))); err != nil {
+			t.Errorf("%s: %#v", name, err)
+		}
+		if open := c.fate == newAndOpen; strings.Contains(js, `"open": [`) != open || open && !strings.Contains(md, "is not met: sharp") {
+			t.Errorf("%s: what stands open is not there, or stands where none is\n%s", name, md)
+		}
+	}
+	for f, want := range map[fate][2]string{asBefore: {"is as it was", "are as they were"}, onlyMoved: {"is moved and else as it was", "are moved and else as they were"}, gotWorse: {"got worse somewhere", "got worse somewhere"}} {
+		if got := [2]string{f.words(1), f.words(2)}; got != want {
+			t.Errorf("%q", got)
 		}
 	}
 }

@@ -44,9 +44,8 @@ func (p comparePage) one(c Compared) []line {
 	if c.Path != "" {
 		out = append(out, line{}.add(c.Path, referenceInk))
 	}
-	if note := onlyWords(c); note != "" {
-		return append(out, paragraph(note, noteText, p.wide)...)
-	}
+	note := paragraph(c.fateWords(), noteText, p.wide)
+	out = append(out, note...)
 	if c.Comparison != nil {
 		r := c.Comparison.Now.Review
 		status := statusWords(r.Status)
@@ -60,12 +59,15 @@ func (p comparePage) one(c Compared) []line {
 			out = append(out, plain(more))
 		}
 	}
-	if c.Path == "" {
+	if c.Path == "" && len(note) == 0 {
 		out = append(out, line{}.add("was   ", noInk).add(clip(safe(c.Was.Name), p.wide-6), referenceInk), line{}.add("now   ", noInk).add(clip(safe(c.Now.Name), p.wide-6), referenceInk))
 	}
 	if c.Comparison == nil {
-		for _, v := range []Version{c.Was, c.Now} {
+		for _, v := range c.shownVersions() {
 			out = append(out, p.unreadable(v)...)
+		}
+		if t := openTable(c, p.Comparing); len(t.rows) > 0 {
+			out = append(append(out, line{}), p.table(t)...)
 		}
 		return out
 	}
@@ -77,21 +79,6 @@ func (p comparePage) one(c Compared) []line {
 		}
 	}
 	return out
-}
-
-// onlyWords says of a file that is not compared why; empty for one that is.
-func onlyWords(c Compared) string {
-	switch {
-	case c.Was.Absent && c.Now.Absent:
-		return "It is on neither side."
-	case c.Was.Absent:
-		return "It is new: there is nothing to hold it against."
-	case c.Now.Absent:
-		return "It is gone."
-	case c.Same && !c.Was.unreadable():
-		return "It is the same on both sides, letter for letter."
-	}
-	return ""
 }
 
 // unreadable is what is wrong with one side.

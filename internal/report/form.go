@@ -16,7 +16,9 @@ type Run struct {
 	Book    string                  // SHA-256 of the book
 	Clauses func() []*review.Clause // the book, which may still be loading; nil: none
 	AsOf    string                  // day on which permits were held; stamped only where a permit exists
-	Whole   bool                    // text: the whole report of every file, not only what to act on
+	Share   int                     // the part of the files that this is, of so many; 0 for all
+	Of      int
+	Whole   bool // text: the whole report of every file, not only what to act on
 }
 
 // Writer takes what came of one file after the other, in order, and writes it in one

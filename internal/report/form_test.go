@@ -128,7 +128,7 @@ func TestFormsStream(t *testing.T) {
 
 // No item at all is a whole document too.
 func TestFormsOfNothing(t *testing.T) {
-	for form, want := range map[string]string{"text": "", "lines": "", "markdown": "", "junit": "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"dryfit\">\n</testsuites>\n"} {
+	for form, want := range map[string]string{"text": "", "lines": "", "markdown": "No system file was to be reviewed.\n", "junit": "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"dryfit\">\n</testsuites>\n"} {
 		if got := formed(t, form, runOfTests()); got != want {
 			t.Errorf("%s of nothing is %q", form, got)
 		}

@@ -14,6 +14,7 @@ import (
 type Written struct {
 	Version, Book string
 	HeldTo        review.Strength
+	Share, Of     int // which part of how many; 0 for all
 
 	d     *json.Decoder
 	book  []*review.Clause
@@ -44,6 +45,10 @@ func ReadWritten(r io.Reader, book []*review.Clause) (*Written, error) {
 			err = w.d.Decode(&w.Book)
 		case "held_to":
 			err = w.d.Decode(&w.HeldTo)
+		case "share":
+			var share [2]int
+			err = w.d.Decode(&share)
+			w.Share, w.Of = share[0], share[1]
 		case "files":
 			if t, err := w.d.Token(); form != 1 || err != nil || t != json.Delim('[') {
 				return nil, errNotOurs

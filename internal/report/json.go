@@ -79,8 +79,12 @@ func (j *jsonWriter) Close() error {
 }
 
 func (j *jsonWriter) head() {
-	j.print("{\n  \"dryfit_review\": 1,\n  \"version\": %s,\n  \"book\": %s,\n  \"held_to\": %s,\n  \"files\": [",
+	j.print("{\n  \"dryfit_review\": 1,\n  \"version\": %s,\n  \"book\": %s,\n  \"held_to\": %s,\n",
 		oneLine(j.run.Version), oneLine(j.run.Book), oneLine(string(j.run.HeldTo)))
+	if j.run.Of > 0 {
+		j.print("  \"share\": [%d, %d],\n", j.run.Share, j.run.Of)
+	}
+	j.print("  \"files\": [")
 }
 
 func (j *jsonWriter) one(i Item, before string, as func(any) string) {

@@ -112,7 +112,7 @@ func (s *sarifWriter) findings(of *review.Summary) []sarifResult {
 	for _, f := range of.Findings {
 		at := fileLocation(of.File, f.Place.Line, f.Place.Column)
 		at.Logical = []sarifLogical{{safe(f.Subject)}}
-		text := sentence(capital(said(f, s.run.Look.Units)))
+		text := sentence(safe(f.Subject) + ": " + said(f, s.run.Look.Units))
 		if remedies := remediesSaid(f, s.run.Look.Units); remedies != "" {
 			text += " " + remedies
 		}

@@ -210,9 +210,9 @@ func TestSARIFMessages(t *testing.T) {
 		got[one.RuleID] = one.Message.Text
 	}
 	for rule, want := range map[string]string{
-		"sharp_bend":       "Turn 90 deg, at most 60 deg: 1.50 of the limit. Remedy: two 45s with 90 mm of pipe between them. Head lost in the bend: then 3.3 mm.",
-		"well_depth":       "Lip, share of the water depth 0.65, 0.4 to 0.6: 1.50 of the limit. Remedy: raise the lip 90 mm, to 305 above the floor. Or: lower the crest.",
-		"residual_current": "Current at which the safety switch trips cannot be said yet: find and give `residual_current` of mains.",
+		"sharp_bend":       "solids-run/2: turn 90 deg, at most 60 deg: 1.50 of the limit. Remedy: two 45s with 90 mm of pipe between them. Head lost in the bend: then 3.3 mm.",
+		"well_depth":       "settler: lip, share of the water depth 0.65, 0.4 to 0.6: 1.50 of the limit. Remedy: raise the lip 90 mm, to 305 above the floor. Or: lower the crest.",
+		"residual_current": "mains: current at which the safety switch trips cannot be said yet: find and give `residual_current` of mains.",
 	} {
 		if got[rule] != want {
 			t.Errorf("%s says\n%s\nand not\n%s", rule, got[rule], want)

@@ -1,6 +1,7 @@
 package system
 
 import (
+	"bytes"
 	"sync"
 
 	"dryfit/schema"
@@ -26,6 +27,9 @@ var permitRules = sync.OnceValues(func() (*Rules, error) { return Compile(schema
 // ReadPermits reads a file that holds permits and concessions alone, beside a system
 // file. It tells all that is wrong with it at once; only a file without a problem gives any.
 func ReadPermits(file string, data []byte) ([]Deviation, []Problem) {
+	if len(bytes.TrimSpace(data)) == 0 {
+		return nil, []Problem{{File: file, Line: 1, Column: 1, Found: "nothing", Write: "write `permits:` and under it one entry a permit, or take the file away"}}
+	}
 	rules, err := permitRules()
 	if err != nil {
 		return nil, []Problem{{File: file, Found: "a schema that does not compile: " + err.Error(), Write: "report this as a fault of dryfit"}}
@@ -34,7 +38,22 @@ func ReadPermits(file string, data []byte) ([]Deviation, []Problem) {
 	if doc == nil {
 		return nil, problems
 	}
-	return doc.deviations(&reading{looked: &looked{at: map[string]bool{}}}), nil
+	ps := newProblems(doc)
+	list := doc.deviations(&reading{looked: &looked{at: map[string]bool{}}})
+	holdDays(list, ps)
+	if len(ps.list) > 0 {
+		return nil, ps.sorted()
+	}
+	return list, nil
+}
+
+// holdDays refuses leave that ends before it begins.
+func holdDays(list []Deviation, ps *problems) {
+	for _, d := range list {
+		if d.Since > d.Until && d.Until != "" {
+			ps.add(d.Pointer+"/since", "`"+d.Since+"`, which is after the last day, "+d.Until, "write a first day that is not after the last one")
+		}
+	}
 }
 
 func (d *Document) deviations(r *reading) []Deviation {

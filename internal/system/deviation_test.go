@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"os"
 	"reflect"
+	"strings"
 	"testing"
 
 	"dryfit/schema"
@@ -51,6 +52,14 @@ concessions:
 	_, problems = ReadPermits("loop.permits.yaml", []byte("permits:\n  - {clause: Well, subject: settler, reason: r, who: w, until: soon}\nleave: 3\n"))
 	if len(problems) != 3 {
 		t.Errorf("three mistakes give %v", problems)
+	}
+	for text, want := range map[string]string{
+		" \n": "found nothing: write `permits:`",
+		"permits: [{clause: well_depth, subject: settler, reason: r, who: w, since: 2027-06-01, until: 2026-12-31}]": "1:76: found `2027-06-01`, which is after the last day, 2026-12-31",
+	} {
+		if _, problems := ReadPermits("p.yaml", []byte(text)); len(problems) != 1 || !strings.Contains(problems[0].String(), want) {
+			t.Errorf("%q gives %v", text, problems)
+		}
 	}
 }
 

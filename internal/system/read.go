@@ -41,6 +41,7 @@ func build(doc *Document, ps *problems) (*System, []Problem) {
 	findPipes(s, ps)
 	fits(s, ps)
 	walk(s, ps)
+	holdDays(s.Deviations(), ps)
 	if len(ps.list) > 0 {
 		return nil, ps.sorted()
 	}
