@@ -46,7 +46,8 @@ type outputs struct {
 	forms   []string
 	writers []report.Writer
 	closes  []func(error) error // after the writers, with what went wrong
-	tells   bool                // people read on the screen what came of each file
+	tells   bool                // people read what came of each file where the call was made
+	scrolls bool                // and it runs over a terminal, where nothing else may write
 }
 
 // open begins every output. A file is written beside its place and moved into it at the end, so
@@ -86,6 +87,8 @@ func (a *app) open(names []string, as string, printed bool, run report.Run) (_ *
 		}
 	}
 	out.tells = printed && as == "text"
+	_, drawn := terminal(a.out)
+	out.scrolls = printed && drawn
 	if printed {
 		b := bufio.NewWriter(a.out)
 		if err := out.begin(as, b, run, func(error) error { return b.Flush() }); err != nil {

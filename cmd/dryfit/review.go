@@ -115,7 +115,7 @@ func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven, t
 		Workers: o.workers, Most: o.most, Cache: cache, Afresh: o.afresh, AsOf: today,
 		Live: whole && slices.Contains(out.forms, "text"), Whole: out.all(),
 	}
-	if _, watched := terminal(a.err); watched && len(files) > 1 {
+	if _, watched := terminal(a.err); watched && len(files) > 1 && !out.scrolls {
 		batch.Progress = func(done int) {
 			fmt.Fprintf(a.err, "\r%d of %d loops read", done, len(files))
 			if done == len(files) {
