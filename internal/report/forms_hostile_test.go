@@ -57,8 +57,14 @@ func worded(word string) []report.Item {
 
 func wordedIn(t testing.TB, form string, list []report.Item) string {
 	t.Helper()
+	return inForm(t, form, report.Run{HeldTo: review.Shall, Version: "0.9.0", Book: strings.Repeat("b", 64), Look: report.Options{Width: 100}}, list)
+}
+
+// inForm is what a form makes of some items.
+func inForm(t testing.TB, form string, run report.Run, list []report.Item) string {
+	t.Helper()
 	var b bytes.Buffer
-	w, err := report.NewWriter(form, &b, report.Run{HeldTo: review.Shall, Version: "0.9.0", Book: strings.Repeat("b", 64), Look: report.Options{Width: 100}})
+	w, err := report.NewWriter(form, &b, run)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -95,21 +95,7 @@ func outsideRun(t *testing.T, form string, list []report.Item) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var b bytes.Buffer
-	run := report.Run{HeldTo: review.Should, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: r.Book().Clauses}
-	w, err := report.NewWriter(form, &b, run)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, i := range list {
-		if err := w.Add(i); err != nil {
-			t.Fatal(err)
-		}
-	}
-	if err := w.Close(); err != nil {
-		t.Fatal(err)
-	}
-	return b.String()
+	return inForm(t, form, report.Run{HeldTo: review.Should, Version: "0.9.0", Book: strings.Repeat("b", 64), Clauses: r.Book().Clauses}, list)
 }
 
 // The validator knows the rules of the standard that its schema cannot say.
