@@ -75,6 +75,9 @@ func (a *app) compare(ctx context.Context, was, now string, o comparing, asGiven
 		if comparedForm(name) == "" {
 			return misusef("the ending of `%s` names no form: end it in .txt, .md or .json", name)
 		}
+		if corpus.IsDesign(name) { // said before the work, and before another file is written
+			return misusef("%s cannot be written: %v", name, errDesign)
+		}
 	}
 	today, err := a.today(o.asOf)
 	if err != nil {
