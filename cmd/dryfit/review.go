@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io"
 	"io/fs"
 	"runtime"
 	"slices"
@@ -194,19 +193,16 @@ func (a *app) files(ctx context.Context, args []string, o reviewing, touched boo
 	return files, nil
 }
 
-// mostBytes is more than the reader of system files takes, so that it, and not
-// the memory of the machine, refuses what is too large.
-const mostBytes = 4 << 20
-
 // read is the content of a file, or of the standard input for `-`.
 func (a *app) read(name string) ([]byte, error) {
-	if name == "-" {
-		return io.ReadAll(io.LimitReader(a.in, mostBytes))
-	}
-	if name == "" {
+	f := corpus.Named(name)
+	switch name {
+	case "-":
+		f = corpus.Given(name, a.in)
+	case "":
 		return nil, errors.New("the name is empty; give the name of a system file")
 	}
-	data, err := corpus.Named(name).Data()
+	data, err := f.Data()
 	if err != nil {
 		return nil, corpus.Reason(err)
 	}

@@ -80,7 +80,7 @@ func gitSide(ctx context.Context, name, rev, at string) (side, error) {
 		}
 	}
 	permits := map[string][]byte{} // by path
-	err = commit.Read(ctx, asked, mostBytes, func(f git.File, data []byte) error {
+	err = commit.Read(ctx, asked, corpus.MostBytes, func(f git.File, data []byte) error {
 		one := &stored{name: rev + ":" + f.Path, data: data, beside: func(other string) ([]byte, error) {
 			if data, is := permits[path.Join(path.Dir(f.Path), other)]; is {
 				return data, nil

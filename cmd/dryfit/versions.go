@@ -106,7 +106,7 @@ func besideIn(folder string) func(string) ([]byte, error) {
 			return nil, err
 		}
 		defer f.Close()
-		return io.ReadAll(io.LimitReader(f, mostBytes))
+		return io.ReadAll(io.LimitReader(f, corpus.MostBytes))
 	}
 }
 

@@ -35,7 +35,7 @@ func reviewed(t testing.TB, name string) *review.Review {
 	return o.Review
 }
 
-func outcome(t testing.TB, name string, data []byte) corpus.Outcome {
+func outcome(t testing.TB, name string, data []byte) report.Item {
 	t.Helper()
 	r, err := reviewer()
 	if err != nil {
@@ -49,7 +49,7 @@ func outcome(t testing.TB, name string, data []byte) corpus.Outcome {
 }
 
 // withoutRemedies is the same, for those who only want the verdicts.
-func withoutRemedies(t testing.TB, name string, data []byte) corpus.Outcome {
+func withoutRemedies(t testing.TB, name string, data []byte) report.Item {
 	t.Helper()
 	r, err := reviewer()
 	if err != nil {

@@ -25,9 +25,9 @@ type File struct {
 	orphan bool                              // permits without a system file beside them
 }
 
-// mostBytes is more than the reader of system files takes, so that it, and not the
+// MostBytes is more than the reader of system files takes, so that it, and not the
 // memory of the machine, refuses what is too large.
-const mostBytes = 4 << 20
+const MostBytes = 4 << 20
 
 // Named is a file by its own name. It may be a pipe, whose writer is waited for.
 func Named(name string) File {
@@ -76,7 +76,7 @@ func (f File) Data() ([]byte, error) {
 			return nil, errors.New("it is a folder; name the files in it")
 		}
 	}
-	return io.ReadAll(io.LimitReader(r, mostBytes))
+	return io.ReadAll(io.LimitReader(r, MostBytes))
 }
 
 // Other says that a file is no system file: it can be read and has no key `dryfit`, or is no plain file.
@@ -96,7 +96,7 @@ func limited(f io.ReadCloser, err error) ([]byte, error) {
 		return nil, err
 	}
 	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, mostBytes))
+	return io.ReadAll(io.LimitReader(f, MostBytes))
 }
 
 // Find takes files, folders and patterns such as designs/**/*.yaml and gives the files, each

@@ -9,6 +9,7 @@ import (
 	"dryfit/internal/judge"
 	"dryfit/internal/making"
 	"dryfit/internal/remedy"
+	"dryfit/internal/report"
 	"dryfit/internal/review"
 	"dryfit/internal/survey"
 	"dryfit/internal/system"
@@ -31,40 +32,33 @@ func NewReviewer() (*Reviewer, error) {
 // Book is the book that the reviewer judges by.
 func (r *Reviewer) Book() *judge.Book { return r.book }
 
-// Outcome is what comes of one file: a review, or what is wrong with the file.
-type Outcome struct {
-	File     string
-	Problems []system.Problem
-	Review   *review.Review // nil when there are problems
-}
-
 // Review takes one file all the way: read, worked out, judged, and remedies for what is
 // not met. The error is a fault of the tool or of the book, never of the file.
-func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (Outcome, error) {
+func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (report.Item, error) {
 	o, err := r.Judge(ctx, file, data)
 	if err != nil || o.Review == nil {
 		return o, err
 	}
 	if err := remedy.Offer(ctx, r.book, o.Review); err != nil {
-		return Outcome{File: file}, err
+		return report.Item{File: file}, err
 	}
 	return o, nil
 }
 
 // Judge is the same without remedies, for those who only want the verdicts.
-func (r *Reviewer) Judge(ctx context.Context, file string, data []byte) (Outcome, error) {
+func (r *Reviewer) Judge(ctx context.Context, file string, data []byte) (report.Item, error) {
 	s, problems := system.Read(file, data)
 	if len(problems) > 0 {
-		return Outcome{File: file, Problems: problems}, nil
+		return report.Item{File: file, Problems: problems}, nil
 	}
 	ledger, err := survey.Within(ctx, s)
 	if err != nil {
-		return Outcome{File: file}, err
+		return report.Item{File: file}, err
 	}
 	judgements, err := r.book.Judge(ctx, ledger)
 	if err != nil {
-		return Outcome{File: file}, err
+		return report.Item{File: file}, err
 	}
 	making.Lists(s, tables.Embedded(), ledger) // what only the sheet shows counts as looked at
-	return Outcome{File: file, Review: review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)}, nil
+	return report.Reviewed(review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)), nil
 }

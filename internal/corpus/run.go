@@ -174,16 +174,12 @@ func waited(ctx context.Context, read func() ([]byte, error)) ([]byte, error) {
 
 // result is what comes of a file by its content alone: kept from an earlier run, or worked out.
 func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch, permits bool) (report.Item, error) {
-	if b.Cache == nil {
-		out, err := r.Judge(ctx, name, data)
-		if err == nil && out.Review != nil {
-			_, err = r.remedies(ctx, out.Review, b)
-		}
-		return itemOf(out), err
-	}
-	key := b.Cache.key(data)
+	var key string
 	var short *review.Summary
-	if !b.Afresh {
+	if b.Cache != nil {
+		key = b.Cache.key(data)
+	}
+	if b.Cache != nil && !b.Afresh {
 		if item, ok := r.kept(b.Cache, key, name, shortPart); ok {
 			if !b.Live && !b.Whole && !permits && len(item.Summary.Permits) == 0 {
 				return item, nil
@@ -198,18 +194,19 @@ func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch
 	}
 	out, err := r.Judge(ctx, name, data)
 	if err != nil || out.Review == nil {
-		return itemOf(out), err
+		return out, err
 	}
-	if short == nil || !sameRemedies(out.Review, short) {
-		sought, err := r.remedies(ctx, out.Review, b)
-		if err != nil {
-			return report.Item{}, err
-		}
-		if sought {
-			b.Cache.keep(key, out.Review)
-		}
+	if short != nil && sameRemedies(out.Review, short) {
+		return out, nil
 	}
-	return itemOf(out), nil
+	sought, err := r.remedies(ctx, out.Review, b)
+	if err != nil {
+		return report.Item{}, err
+	}
+	if sought && b.Cache != nil {
+		b.Cache.keep(key, out.Review)
+	}
+	return out, nil
 }
 
 // remedies looks for remedies. A loop so large that there is no time for all of them gets none,
@@ -264,11 +261,4 @@ func sameRemedies(r *review.Review, before *review.Summary) bool {
 		f.Remedies = before.Findings[i].Remedies
 	}
 	return true
-}
-
-func itemOf(o Outcome) report.Item {
-	if o.Review != nil {
-		return report.Reviewed(o.Review)
-	}
-	return report.Item{File: o.File, Problems: o.Problems}
 }

@@ -29,7 +29,7 @@ func Format(kind Kind, si float64, s System) string {
 	if kind == Money {
 		return rounded(si, 0, 2)
 	}
-	si = nine(si)
+	si = Rounded(si)
 	chosen := f.step(si, s)
 	n := unit{num: 1, den: 1}
 	if chosen.unit != "" {
@@ -53,14 +53,18 @@ func FormatIn(kind Kind, si float64, unit string, digits int) string {
 	if kind == Money {
 		return label(rounded(x, 0, 2), unit)
 	}
-	x, _ = Convert(kind, nine(si), unit)
+	x, _ = Convert(kind, Rounded(si), unit)
 	f := facts[kind]
 	return label(f.number(x, f.decimals(si, unit)), unit)
 }
 
-// nine is a number to nine significant digits, so that one is shown alike before and after it was
-// written to a file and read back.
-func nine(x float64) float64 {
+// Rounded keeps nine significant digits of a number, so that it is shown alike before and after it
+// was written and read back: more than any input has, and few enough to be the same on
+// every machine. Infinity and what is no number become zero.
+func Rounded(x float64) float64 {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return 0
+	}
 	y, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 8, 64), 64)
 	return y
 }

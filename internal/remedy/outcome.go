@@ -1,6 +1,9 @@
 package remedy
 
-import "dryfit/internal/review"
+import (
+	"dryfit/internal/quantity"
+	"dryfit/internal/review"
+)
 
 // outcome is what makes the clause met once the edits are made: on the same
 // subject or, since pieces are renumbered when one is replaced by several, the
@@ -18,5 +21,5 @@ func outcome(f *review.Finding, judgements []*review.Judgement) review.Then {
 	if found == nil {
 		return review.Then{}
 	}
-	return review.Then{Title: found.Title, Kind: found.Kind, Value: review.Rounded(found.Value.X), Word: found.Word}
+	return review.Then{Title: found.Title, Kind: found.Kind, Value: quantity.Rounded(found.Value.X), Word: found.Word}
 }

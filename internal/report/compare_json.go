@@ -7,6 +7,7 @@ import (
 
 	"dryfit/internal/compare"
 	"dryfit/internal/making"
+	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
@@ -199,7 +200,7 @@ func (r recorder) comparison(of Compared) *comparisonRecord {
 		out.Quantities = append(out.Quantities, farRecord{q.Now.Address.String(), q.Now.Title, r.value(q.Now.Kind, was), r.value(q.Now.Kind, now)})
 	}
 	for _, m := range c.Cost {
-		out.Cost = append(out.Cost, costRecord{m.Currency, review.Rounded(m.Was), review.Rounded(m.Now), review.Rounded(m.More), review.Rounded(m.Less)})
+		out.Cost = append(out.Cost, costRecord{m.Currency, quantity.Rounded(m.Was), quantity.Rounded(m.Now), quantity.Rounded(m.More), quantity.Rounded(m.Less)})
 	}
 	for _, p := range c.Permits {
 		one := firstOf(p.Now, p.Was)
@@ -212,7 +213,7 @@ func (r recorder) moved(j compare.Judged, f *review.Finding) movedRecord {
 	one := firstOf(j.Now, j.Was)
 	out := movedRecord{Clause: j.Clause.ID, Strength: string(j.Clause.Strength), Safety: j.Clause.Safety, Subject: j.Subject, Title: one.Title,
 		Direction: string(j.Direction), Leave: j.Leave != nil, Was: r.verdict(j.Was), Now: r.verdict(j.Now)}
-	if by := review.Rounded(j.Moved); j.Margin && j.OfLimit {
+	if by := quantity.Rounded(j.Moved); j.Margin && j.OfLimit {
 		out.Share = &by
 	} else if j.Margin {
 		out.Margin = &by
@@ -234,7 +235,7 @@ func (r recorder) verdict(j *review.Judgement) *verdictRecord {
 		out.Value = r.value(j.Kind, j.Value)
 	}
 	if share, ok := j.OfLimit(); ok {
-		share = review.Rounded(share)
+		share = quantity.Rounded(share)
 		out.OfLimit = &share
 	}
 	return out
@@ -256,9 +257,9 @@ func pairsOf[T, R any](list []compare.Pair[T], record func(*T) *R) []pairRecord[
 }
 
 func partOf(p *making.Part) *partRecord {
-	out := &partRecord{Name: p.Name, Spec: p.Spec, Use: p.Use, Step: p.Step, Count: review.Rounded(p.Count), Got: string(p.Got)}
+	out := &partRecord{Name: p.Name, Spec: p.Spec, Use: p.Use, Step: p.Step, Count: quantity.Rounded(p.Count), Got: string(p.Got)}
 	if p.Sum.Known {
-		sum := review.Rounded(p.Sum.Amount)
+		sum := quantity.Rounded(p.Sum.Amount)
 		out.Sum, out.Money = &sum, p.Sum.Currency
 	}
 	return out
@@ -285,6 +286,6 @@ func metres(v working.Value, known bool) *float64 {
 	if !known {
 		return nil
 	}
-	x := review.Rounded(v.X)
+	x := quantity.Rounded(v.X)
 	return &x
 }

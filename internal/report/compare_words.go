@@ -185,9 +185,9 @@ func many(count float64) string {
 func countsWords(was, now float64) string {
 	switch d := now - was; {
 	case d > 0:
-		return many(review.Rounded(d)) + " more"
+		return many(quantity.Rounded(d)) + " more"
 	case d < 0:
-		return many(review.Rounded(-d)) + " fewer"
+		return many(quantity.Rounded(-d)) + " fewer"
 	}
 	return ""
 }

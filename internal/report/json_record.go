@@ -76,7 +76,7 @@ func (r recorder) judgement(j *review.Judgement) judgementRecord {
 		out.Limit = limitOf(j.Kind, j.Limit, r.in)
 	}
 	if share, ok := j.OfLimit(); ok {
-		share = review.Rounded(share)
+		share = quantity.Rounded(share)
 		out.OfLimit = &share
 	}
 	return out
@@ -215,10 +215,10 @@ func (r recorder) value(kind quantity.Kind, v working.Value) *valueRecord {
 	if math.IsNaN(v.X) || math.IsInf(v.X, 0) {
 		return nil
 	}
-	si := review.Rounded(v.X)
+	si := quantity.Rounded(v.X)
 	out := &valueRecord{SI: si, Unit: siUnits[kind], Kind: string(kind), Shown: shown(kind, si, r.in)}
 	if v.Spread() && !math.IsInf(v.Low, 0) && !math.IsInf(v.High, 0) {
-		low, high := review.Rounded(v.Low), review.Rounded(v.High)
+		low, high := quantity.Rounded(v.Low), quantity.Rounded(v.High)
 		out.Low, out.High = &low, &high
 	}
 	return out

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"dryfit/internal/quantity"
-	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
@@ -30,7 +29,7 @@ func (r recorder) scenes() []sceneRecord {
 		for _, v := range sc.Reached {
 			if levels := []float64{v.Began, v.Least, v.Most, v.Ends, v.Rim}; allFinite(levels) {
 				for i, z := range levels {
-					levels[i] = review.Rounded(z)
+					levels[i] = quantity.Rounded(z)
 				}
 				one.Levels = append(one.Levels, reachedRecord{v.Subject, levels[0], levels[1], levels[2], levels[3], levels[4]})
 			}

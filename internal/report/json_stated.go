@@ -3,6 +3,7 @@ package report
 import (
 	"math"
 
+	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 )
 
@@ -44,7 +45,7 @@ func (r recorder) stated() []statedRecord {
 		if c.Node != nil {
 			rec.Address, rec.Title = c.Node.Address.String(), c.Node.Title
 			if c.Value != nil {
-				rec.Value = &valueRecord{SI: review.Rounded(*c.Value), Unit: siUnits[c.Node.Kind], Shown: c.Text}
+				rec.Value = &valueRecord{SI: quantity.Rounded(*c.Value), Unit: siUnits[c.Node.Kind], Shown: c.Text}
 			}
 			if v, known := c.Node.Value(); known {
 				rec.WorkedOut = r.value(c.Node.Kind, v)
@@ -54,10 +55,10 @@ func (r recorder) stated() []statedRecord {
 			rec.Word, rec.Fact, rec.Title = c.Word, c.Fact.Word, titleOfFact(r.Review, c.Fact.Name)
 		}
 		if d, share, ok := c.Difference(); ok {
-			d = review.Rounded(d)
+			d = quantity.Rounded(d)
 			rec.Difference = &d
 			if !math.IsNaN(share) {
-				share = review.Rounded(share)
+				share = quantity.Rounded(share)
 				rec.Share = &share
 			}
 		}

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 
+	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 )
 
@@ -202,6 +203,6 @@ func finite(x float64) *float64 {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return nil
 	}
-	y := review.Rounded(x)
+	y := quantity.Rounded(x)
 	return &y
 }

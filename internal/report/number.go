@@ -179,7 +179,7 @@ func roundedLimit(x *float64) *float64 {
 	if x == nil {
 		return nil
 	}
-	y := review.Rounded(*x)
+	y := quantity.Rounded(*x)
 	return &y
 }
 

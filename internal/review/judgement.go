@@ -2,7 +2,6 @@ package review
 
 import (
 	"math"
-	"strconv"
 
 	"dryfit/internal/quantity"
 	"dryfit/internal/working"
@@ -93,16 +92,6 @@ func (j *Judgement) WithinSpread() bool {
 	return !j.Fact && (in(j.Limit.Least) || in(j.Limit.Most))
 }
 
-// Rounded keeps nine significant digits of a number: more than any input has, and few enough to
-// be the same on every machine. Infinity and what is no number become zero.
-func Rounded(x float64) float64 {
-	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0
-	}
-	y, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 8, 64), 64)
-	return y
-}
-
 // round rounds what was judged, so that whatever is said of it is the same before and after it was
 // written and read back. A range without an end stays so.
 func (j *Judgement) round() {
@@ -110,12 +99,12 @@ func (j *Judgement) round() {
 		if math.IsNaN(x) || math.IsInf(x, 0) {
 			return x
 		}
-		return Rounded(x)
+		return quantity.Rounded(x)
 	}
 	j.Value = working.Value{X: finite(j.Value.X), Low: finite(j.Value.Low), High: finite(j.Value.High)}
 	for _, limit := range []**float64{&j.Limit.Least, &j.Limit.Most} {
 		if *limit != nil {
-			x := Rounded(**limit)
+			x := quantity.Rounded(**limit)
 			*limit = &x
 		}
 	}
