@@ -16,13 +16,26 @@ type part struct {
 	rule    map[string]any
 }
 
-func system(t *testing.T) map[string]any {
+func system(t *testing.T) map[string]any { return read(t, System) }
+
+func read(t *testing.T, text []byte) map[string]any {
 	t.Helper()
 	var root map[string]any
-	if err := json.Unmarshal(System, &root); err != nil {
+	if err := json.Unmarshal(text, &root); err != nil {
 		t.Fatal(err)
 	}
 	return root
+}
+
+// written calls a test for each notation that people write by hand, with the least number of keys that it has.
+func written(t *testing.T, test func(t *testing.T, root map[string]any, least int)) {
+	for _, n := range []struct {
+		name  string
+		text  []byte
+		least int
+	}{{"system", System, 500}, {"guide", Guide, 50}, {"moderation", Moderation, 9}} {
+		t.Run(n.name, func(t *testing.T) { test(t, read(t, n.text), n.least) })
+	}
 }
 
 // data are the keywords whose values are no schemas.
@@ -72,10 +85,11 @@ func definition(root, rule map[string]any) map[string]any {
 	return found
 }
 
-func TestEveryKeyIsExplained(t *testing.T) {
-	root := system(t)
+func TestEveryKeyIsExplained(t *testing.T) { written(t, everyKeyIsExplained) }
+
+func everyKeyIsExplained(t *testing.T, root map[string]any, least int) {
 	keys := properties(root)
-	if len(keys) < 500 {
+	if len(keys) < least {
 		t.Fatalf("only %d keys were found: the walk misses some", len(keys))
 	}
 	for _, key := range keys {
@@ -98,9 +112,11 @@ func TestEveryKeyIsExplained(t *testing.T) {
 	}
 }
 
-func TestKeysAreSnakeCase(t *testing.T) {
+func TestKeysAreSnakeCase(t *testing.T) { written(t, keysAreSnakeCase) }
+
+func keysAreSnakeCase(t *testing.T, root map[string]any, _ int) {
 	snake := regexp.MustCompile(`^[a-z][a-z0-9]*(_[a-z0-9]+)*$`)
-	for _, key := range properties(system(t)) {
+	for _, key := range properties(root) {
 		name := key.pointer[strings.LastIndexByte(key.pointer, '/')+1:]
 		if !snake.MatchString(name) && name != "pH" {
 			t.Errorf("%s is not in snake case", key.pointer)
@@ -109,10 +125,12 @@ func TestKeysAreSnakeCase(t *testing.T) {
 }
 
 // The names of cases and the classes of clamps keep the spelling that they have elsewhere.
-func TestWordsAreKebabCase(t *testing.T) {
+func TestWordsAreKebabCase(t *testing.T) { written(t, wordsAreKebabCase) }
+
+func wordsAreKebabCase(t *testing.T, root map[string]any, _ int) {
 	kebab := regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 	clamps := regexp.MustCompile(`^W[1-5]$`)
-	for _, s := range schemas(system(t), "#", false) {
+	for _, s := range schemas(root, "#", false) {
 		words, _ := s.rule["enum"].([]any)
 		for _, w := range words {
 			word, _ := w.(string)
@@ -130,8 +148,10 @@ var formats = strings.Fields(`length area volume flow velocity head pressure mas
 	signed-length altitude gradient density air-temperature
 	date id length-or-fit concentration-or-none current-or-none`)
 
-func TestFormatsAreKnown(t *testing.T) {
-	for _, s := range schemas(system(t), "#", false) {
+func TestFormatsAreKnown(t *testing.T) { written(t, formatsAreKnown) }
+
+func formatsAreKnown(t *testing.T, root map[string]any, _ int) {
+	for _, s := range schemas(root, "#", false) {
 		format, given := s.rule["format"].(string)
 		if given && !slices.Contains(formats, format) {
 			t.Errorf("%s: unknown format %q", s.pointer, format)
@@ -140,8 +160,10 @@ func TestFormatsAreKnown(t *testing.T) {
 }
 
 // A misspelt key must never pass, and a file from a stranger must stay bounded.
-func TestEverythingIsClosedAndBounded(t *testing.T) {
-	for _, s := range schemas(system(t), "#", false) {
+func TestEverythingIsClosedAndBounded(t *testing.T) { written(t, everythingIsClosedAndBounded) }
+
+func everythingIsClosedAndBounded(t *testing.T, root map[string]any, _ int) {
+	for _, s := range schemas(root, "#", false) {
 		has := func(word string) bool { _, ok := s.rule[word]; return ok }
 		if has("properties") {
 			one := s.rule["maxProperties"] == 1.0
@@ -171,8 +193,9 @@ func TestEverythingIsClosedAndBounded(t *testing.T) {
 	}
 }
 
-func TestReferencesLead(t *testing.T) {
-	root := system(t)
+func TestReferencesLead(t *testing.T) { written(t, referencesLead) }
+
+func referencesLead(t *testing.T, root map[string]any, _ int) {
 	used := map[string]bool{}
 	for _, s := range schemas(root, "#", false) {
 		ref, given := s.rule["$ref"].(string)

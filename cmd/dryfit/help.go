@@ -68,6 +68,8 @@ You keep the designs of a club or a class
 You teach with it
     dryfit clauses                   the book, chapter by chapter
     dryfit quantities                what each quantity means and its formula
+    dryfit guide guide.yaml          what a marking guide gives marks for
+    dryfit mark --guide guide.yaml class -o marked/   marks and feedback
 
 You write house rules
     dryfit quantities loop.yaml --as json        what a clause in Rego sees
@@ -133,7 +135,7 @@ func option(b *strings.Builder, f *pflag.Flag) {
 		case "duration":
 			head += " TIME"
 		case "string":
-			word := map[string]string{"confirm": "OUT", "cache": "FOLDER", "touched-since": "REV"}[f.Name]
+			word := map[string]string{"confirm": "OUT", "cache": "FOLDER", "touched-since": "REV", "guide": "FILE", "moderation": "FILE", "starter": "FILE"}[f.Name]
 			if word == "" {
 				word = strings.ToUpper(f.Name)
 			}

@@ -78,3 +78,9 @@ func TestReadmeShowsTheDay(t *testing.T) {
 	day := said(t, review.NothingToAct, "day", systems+"quarry-road.yaml")
 	readmeShows(t, "A DAY OF FISH", "```", between(t, day, "A DAY OF FISH", "  beds ")+"\n  ...")
 }
+
+// The table of marks of the class.
+func TestReadmeShowsTheMarks(t *testing.T) {
+	out := said(t, review.Act, "mark", "--guide", "../../testdata/marking/guide.yaml", "../../testdata/marking/class")
+	readmeShows(t, "MARKS  by", "```", between(t, out, "MARKS  by", "ITEMS"))
+}

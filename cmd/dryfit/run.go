@@ -129,7 +129,7 @@ func (a *app) root() *cobra.Command {
 	})
 	helping := a.helpCommand()
 	root.SetHelpCommand(helping)
-	root.AddCommand(a.reviewCommand(), a.gatherCommand(), a.levelsCommand(), a.dayCommand(), a.sheetCommand(), a.compareCommand(), a.clausesCommand(), a.quantitiesCommand(), a.versionCommand(), a.completionCommand())
+	root.AddCommand(a.reviewCommand(), a.gatherCommand(), a.levelsCommand(), a.dayCommand(), a.sheetCommand(), a.compareCommand(), a.markCommand(), a.clausesCommand(), a.quantitiesCommand(), a.guideCommand(), a.versionCommand(), a.completionCommand())
 	for _, c := range root.Commands() {
 		if err := completeChoices(c); err != nil {
 			panic(err)

@@ -19,7 +19,7 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"dryfit": main})
 }
 
-// The scripts find the sound example file as loop.yaml.
+// The scripts find the sound example file as loop.yaml, and the class of the porch in porch.
 func TestScripts(t *testing.T) {
 	example, err := os.ReadFile("../../testdata/systems/quarry-road.yaml")
 	if err != nil {
@@ -31,6 +31,9 @@ func TestScripts(t *testing.T) {
 		RequireUniqueNames:  true,
 		RequireExplicitExec: true,
 		Setup: func(e *testscript.Env) error {
+			if err := os.CopyFS(e.WorkDir+"/porch", os.DirFS("../../testdata/marking")); err != nil {
+				return err
+			}
 			return os.WriteFile(e.WorkDir+"/loop.yaml", example, 0o644)
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
@@ -103,7 +106,7 @@ func (broken) Write([]byte) (int, error) { panic("the writer fell over") }
 // An output that cannot be written is no success.
 func TestFullDisk(t *testing.T) {
 	for _, args := range [][]string{{"version"}, {"help"}, {"help", "review"}, {"clauses"}, {"quantities"}, {"review", "../../testdata/systems/quarry-road.yaml"},
-		{"levels", "../../testdata/systems/quarry-road.yaml"}, {"levels", "../../testdata/systems/quarry-road.yaml", "--case", "restart", "--as", "csv"}, {"completion", "bash"}} {
+		{"levels", "../../testdata/systems/quarry-road.yaml"}, {"levels", "../../testdata/systems/quarry-road.yaml", "--case", "restart", "--as", "csv"}, {"completion", "bash"}, {"guide", "../../testdata/marking/guide.yaml"}} {
 		var errs bytes.Buffer
 		if got := run(args, nil, full{}, &errs, func(string) string { return "" }); got == 0 {
 			t.Errorf("%v: status 0 though nothing could be written", args)

@@ -51,14 +51,23 @@ func (r *Reviewer) Judge(ctx context.Context, file string, data []byte) (report.
 	if len(problems) > 0 {
 		return report.Item{File: file, Problems: problems}, nil
 	}
-	ledger, err := survey.Within(ctx, s)
+	rev, err := r.judged(ctx, s)
 	if err != nil {
 		return report.Item{File: file}, err
+	}
+	return report.Reviewed(rev), nil
+}
+
+// judged is a loop worked out and judged.
+func (r *Reviewer) judged(ctx context.Context, s *system.System) (*review.Review, error) {
+	ledger, err := survey.Within(ctx, s)
+	if err != nil {
+		return nil, err
 	}
 	judgements, err := r.book.Judge(ctx, ledger)
 	if err != nil {
-		return report.Item{File: file}, err
+		return nil, err
 	}
 	making.Lists(s, tables.Embedded(), ledger) // what only the sheet shows counts as looked at
-	return report.Reviewed(review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements)), nil
+	return review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements), nil
 }

@@ -31,13 +31,18 @@ type Batch struct {
 // the files. However many files there are, no more than a few results are held at once. The
 // error is that of take, or of the context.
 func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(report.Item) error) error {
+	return inOrder(ctx, files, b, func(ctx context.Context, f File) report.Item { return r.one(ctx, f, b) }, take)
+}
+
+// inOrder works on each of some things, several at a time, and gives what came of each to take, in their order.
+func inOrder[In, Out any](ctx context.Context, all []In, b Batch, work func(context.Context, In) Out, take func(Out) error) error {
 	ctx, cancel := context.WithCancel(ctx)
 	type job struct {
-		file File
-		out  chan<- report.Item
+		in  In
+		out chan<- Out
 	}
 	jobs := make(chan job)
-	results := make(chan (<-chan report.Item), 2*b.Workers)
+	results := make(chan (<-chan Out), 2*b.Workers)
 	var workers sync.WaitGroup
 	defer func() { // in this order, also where take panics
 		cancel()
@@ -46,15 +51,15 @@ func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(rep
 	go func() {
 		defer close(jobs)
 		defer close(results)
-		for _, f := range files {
-			out := make(chan report.Item, 1)
+		for _, in := range all {
+			out := make(chan Out, 1)
 			select {
 			case results <- out:
 			case <-ctx.Done():
 				return
 			}
 			select {
-			case jobs <- job{f, out}:
+			case jobs <- job{in, out}:
 			case <-ctx.Done():
 				return
 			}
@@ -63,19 +68,19 @@ func (r *Reviewer) Run(ctx context.Context, files []File, b Batch, take func(rep
 	for range b.Workers {
 		workers.Go(func() {
 			for j := range jobs {
-				j.out <- r.one(ctx, j.file, b)
+				j.out <- work(ctx, j.in)
 			}
 		})
 	}
 	done := 0
 	for result := range results {
 		select {
-		case item := <-result:
+		case one := <-result:
 			done++
 			if b.Progress != nil {
 				b.Progress(done)
 			}
-			if err := take(item); err != nil {
+			if err := take(one); err != nil {
 				cancel()
 				return err
 			}
@@ -111,7 +116,10 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 		return report.Item{File: f.Name, Problems: bad}
 	}
 	if err == nil {
-		item, err = r.shared(func() (report.Item, error) { return r.result(ctx, f.Name, data, b, len(permits) > 0) })
+		err = r.shared(func() (err error) {
+			item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
+			return err
+		})
 	}
 	switch {
 	case item.Summary != nil:
@@ -129,12 +137,12 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 // shared does some work beside that of others. The engine of clauses watches the memory of the whole
 // program: what was stopped for that is done once more with nothing beside it, so that
 // a large loop is not taken for its neighbour.
-func (r *Reviewer) shared(work func() (report.Item, error)) (report.Item, error) {
+func (r *Reviewer) shared(work func() error) error {
 	r.alone.RLock()
-	item, err := work()
+	err := work()
 	r.alone.RUnlock()
 	if !errors.Is(err, judge.ErrBounds) {
-		return item, err
+		return err
 	}
 	r.alone.Lock()
 	defer r.alone.Unlock()

@@ -29,6 +29,7 @@ var unjudged = map[string]string{
 	"water_surface":        "the planted area, where nothing else is stated",
 	"loop_volume":          "alkalinity_lasts and water_used judge what it is worth",
 	"fish_mass":            "stocking judges it in its water",
+	"footprint":            "a brief says how much floor there is; marking holds it against that",
 	"feed_a_day":           "ration and bed_feed judge it",
 	"oxygen_used":          "oxygen_kept judges the part of the tank",
 	"carbon_dioxide_made":  "ph_and_alkalinity judges what stays in the water",

@@ -40,7 +40,7 @@ var waterQuantities = []working.Definition{
 	{Name: "reynolds", Title: "Reynolds number", Symbol: "Re", Kind: quantity.Number, Of: "each line in which water runs",
 		Formula: "V (D - 2t)/nu", Source: "definition", Sure: "derived"},
 	{Name: "head_loss", Title: "head lost", Symbol: "h", Kind: quantity.Head, Of: "each line in which water runs, and each of its pieces",
-		Formula: "f L/D V^2/2g in pipe, K V^2/2g in fittings", Source: darcy, Sure: "published"},
+		Formula: "f L/D V^2/2g in pipe, K V^2/2g in fittings; of a line, the sum of its pieces", Source: darcy, Sure: "published"},
 	{Name: "upstream_level", Title: "level that the line asks for above it", Symbol: "z", Kind: quantity.Length, Of: "each gravity line in which water runs",
 		Formula: "the higher of max(level below, mouth + what stands over it) + losses and invert + Ec(Q) + losses up to there", Source: culvert, Sure: "published"},
 	{Name: "water_level", Title: "level of the water", Symbol: "z", Kind: quantity.Length, Of: "each vessel",

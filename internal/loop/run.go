@@ -2,6 +2,7 @@ package loop
 
 import (
 	"math"
+	"strconv"
 
 	"dryfit/internal/pipeflow"
 	"dryfit/internal/quantity"
@@ -274,25 +275,14 @@ func (r *run) line(line *system.Line, q *working.Node) {
 		y, valid := pipeflow.Reynolds(x[0], x[1]-2*x[2], x[3])
 		return y, beyond(valid)
 	}, append(in, working.In("nu", b.nu))...)
-	elements := b.elements(line)
-	for _, e := range elements {
-		r.work(r.address(e.piece.ID(), "head_loss"), e.piece.Pointer, func(x []float64) (float64, string) {
+	var losses []working.Input
+	for _, e := range b.elements(line) {
+		h := r.work(r.address(e.piece.ID(), "head_loss"), e.piece.Pointer, func(x []float64) (float64, string) {
 			return e.loss(x[0], x[1:]), ""
 		}, append([]working.Input{working.In("Q", r.flowIn(e.piece))}, e.inputs...)...)
+		losses = append(losses, working.In("h"+strconv.Itoa(e.piece.Index+1), h))
 	}
-	s := newShape()
-	var sums []func(x []float64) float64
-	for _, e := range elements {
-		loss, k := s.loss([]element{e}), s.take(working.In("Q", r.flowIn(e.piece)))[0]
-		sums = append(sums, func(x []float64) float64 { return loss(x[k], x, -1) })
-	}
-	r.work(r.address(line.ID, "head_loss"), line.Pointer, func(x []float64) (float64, string) {
-		h := 0.0
-		for _, loss := range sums {
-			h += loss(x)
-		}
-		return h, ""
-	}, s.inputs...)
+	r.work(r.address(line.ID, "head_loss"), line.Pointer, sum, losses...)
 }
 
 // levelOf marks that the level above a line is being worked out.

@@ -18,7 +18,12 @@ const most = 3
 // hold. What is undetermined has none: a missing number is to be measured, not
 // chosen so that a clause is met.
 func Offer(ctx context.Context, book *judge.Book, r *review.Review) error {
-	for _, f := range r.Findings {
+	return OfferFor(ctx, book, r, r.Findings)
+}
+
+// OfferFor is the same for some of its findings only.
+func OfferFor(ctx context.Context, book *judge.Book, r *review.Review, findings []*review.Finding) error {
+	for _, f := range findings {
 		if f.Verdict != review.NotMet {
 			continue
 		}

@@ -33,6 +33,7 @@ type (
 		Scenes     []sceneRecord     `json:"scenes"`
 		Stated     []statedRecord    `json:"stated"`
 		Assumed    []nodeRecord      `json:"assumed"`
+		Grounds    []groundRecord    `json:"grounds,omitempty"`
 		NotLooked  []remarkRecord    `json:"not_looked_at"`
 	}
 	permitRecord struct {
@@ -169,6 +170,13 @@ type (
 		Title   string       `json:"title"`
 		Value   *valueRecord `json:"value,omitempty"`
 		Missing []string     `json:"missing,omitempty"`
+	}
+	groundRecord struct {
+		How   string `json:"how"`
+		About string `json:"about"`
+		Text  string `json:"text"`
+		Basis string `json:"basis,omitempty"`
+		Place place  `json:"place"`
 	}
 	remarkRecord struct {
 		Text  string `json:"text"`

@@ -41,6 +41,10 @@ func (r recorder) review() *reviewRecord {
 	for _, n := range r.Assumed {
 		out.Assumed = append(out.Assumed, r.node(working.Input{Node: n}, 0))
 	}
+	for _, g := range r.Grounds {
+		how := map[bool]string{true: "assumption", false: "source"}[g.Basis != ""]
+		out.Grounds = append(out.Grounds, groundRecord{how, g.About, g.Text, g.Basis, place{g.Place.Line, g.Place.Column, g.At}})
+	}
 	for _, n := range r.NotLooked {
 		out.NotLooked = append(out.NotLooked, remarkRecord{n.Text, place{n.Place.Line, n.Place.Column, n.Pointer}})
 	}

@@ -41,7 +41,7 @@ func Keep(r *review.Review) (short, whole []byte, err error) {
 			few.Judgements = append(few.Judgements, all.Judgements[i])
 		}
 	}
-	few.Silent, few.Scenes, few.Stated, few.Assumed, few.NotLooked = nil, nil, nil, nil, nil
+	few.Silent, few.Scenes, few.Stated, few.Assumed, few.Grounds, few.NotLooked = nil, nil, nil, nil, nil, nil
 	short, err = json.Marshal(kept{keptForm, &few})
 	return short, whole, err
 }

@@ -10,16 +10,29 @@ import (
 // Problems writes what must be put right in a file before it can be reviewed: a
 // table of place, what was found, what to write instead.
 func Problems(w io.Writer, file string, problems []system.Problem, o Options) error {
+	return refused(w, file, "cannot be reviewed yet", problems, o)
+}
+
+// MarkingProblems is the same for a file that marking reads beside system files.
+func MarkingProblems(w io.Writer, file string, problems []system.Problem, o Options) error {
+	return refused(w, file, "cannot be used for marking yet", problems, o)
+}
+
+func refused(w io.Writer, file, cannot string, problems []system.Problem, o Options) error {
 	most := bodyWidth
 	if o.Width > bodyWidth {
 		most = min(o.Width, 160)
 	}
-	return write(w, problemLines(file, problems, most), most, o.Colour)
+	return write(w, problemTable(file, cannot, problems, most), most, o.Colour)
 }
 
 func problemLines(file string, problems []system.Problem, most int) []line {
+	return problemTable(file, "cannot be reviewed yet", problems, most)
+}
+
+func problemTable(file, cannot string, problems []system.Problem, most int) []line {
 	out := []line{
-		line{}.add(safe(file), referenceInk).add(" cannot be reviewed yet", noInk),
+		line{}.add(safe(file), referenceInk).add(" "+cannot, noInk),
 		{},
 	}
 	rows := [][]string{{"place", "found", "write instead"}}

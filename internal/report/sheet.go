@@ -8,13 +8,21 @@ import (
 	"dryfit/internal/working"
 )
 
-// Sheet is the calculation and build sheet of one loop: sections in the order in
-// which they are read. HTML, Markdown and CSV write the same one and decide nothing.
+// Sheet is a page of sections in the order in which they are read. HTML, Markdown and CSV
+// write the same one and decide nothing.
 type Sheet struct {
+	Kind     string // what it is: one of the kinds of a sheet
 	Title    string
 	Stamp    Stamp
 	Sections []Section
 }
+
+// The kinds of a sheet.
+const (
+	buildSheet    = "Calculation and build sheet"
+	feedbackSheet = "Feedback sheet"
+	classReport   = "Report on a class"
+)
 
 // Section is a heading with what stands under it.
 type Section struct {
@@ -126,7 +134,7 @@ func NewSheet(of SheetOf, stamp Stamp, o Options) Sheet {
 	if title == "" {
 		title = "Loop without a name"
 	}
-	out := Sheet{Title: title, Stamp: stamp}
+	out := Sheet{Kind: buildSheet, Title: title, Stamp: stamp}
 	for _, section := range []func() []Section{
 		w.titleBlock, w.standingOf, w.cautions, w.findings, w.levelTable, w.drawings, w.shedLists, w.startUp, w.wetChecks, w.cleaning,
 		w.whenItFails, w.valves, w.dayOfFish, w.casesTable, w.statedTable, w.assumptions, w.permits, w.notLookedAt, w.calculations,
@@ -134,10 +142,15 @@ func NewSheet(of SheetOf, stamp Stamp, o Options) Sheet {
 		out.Sections = append(out.Sections, section()...)
 	}
 	out.Sections = append(out.Sections, w.glossary(out)...)
-	for i := range out.Sections {
-		out.Sections[i].ID = w.name(slug(out.Sections[i].ID))
+	return w.named(out)
+}
+
+// named is a sheet with every section under a name of its own.
+func (w *sheeter) named(s Sheet) Sheet {
+	for i := range s.Sections {
+		s.Sections[i].ID = w.name(slug(s.Sections[i].ID))
 	}
-	return out
+	return s
 }
 
 // True says that a drawing at its true size stands in the section, which then has a page of paper of its own.

@@ -14,7 +14,7 @@ import (
 // calculations is the page of calculation of each part, round the loop.
 func (w *sheeter) calculations() []Section {
 	var out []Section
-	for _, q := range w.parts() {
+	for _, q := range w.workedParts() {
 		c := w.calculation(q)
 		if q.line == nil && q.vessel == nil && len(c.Rows) == 0 {
 			continue
@@ -31,6 +31,25 @@ func (w *sheeter) calculations() []Section {
 	lead := Text("Each quantity with its formula, the numbers put in, what comes out, and each limit with the share of it that is used. " +
 		"Where a quantity differs with the state of the loop, the state that governs is shown, else the usual one, and the range over all states beside it.")
 	return append(section(2, "calculations", "Calculations", lead), out...)
+}
+
+// workedParts is the parts, and after them those of which something is worked out and nothing judged.
+func (w *sheeter) workedParts() []*part {
+	out := w.parts()
+	if w.Ledger == nil {
+		return out
+	}
+	seen := map[string]bool{}
+	for _, q := range out {
+		seen[q.name] = true
+	}
+	for _, n := range w.Ledger.Nodes() {
+		if name := w.partOf(n.Address.Subject); !seen[name] {
+			seen[name] = true
+			out = append(out, &part{name: name})
+		}
+	}
+	return out
 }
 
 func (w *sheeter) partTitle(name string) string { return capital(strings.ReplaceAll(name, "_", " ")) }
@@ -152,9 +171,6 @@ func (w *sheeter) formula(n *working.Node) string {
 	return n.Formula
 }
 
-// oneOfBalance is the formula of a number that comes out of a balance or a run in time with many others.
-const oneOfBalance = "one of the numbers of the balance"
-
 // How many inputs are written out, and how deep into steps that have no row of their own.
 const (
 	mostInputs = 10
@@ -191,7 +207,7 @@ func (w *sheeter) inputs(n *working.Node, seen map[*working.Node]bool, depth int
 	}
 	for _, s := range steps {
 		switch {
-		case s.Formula == oneOfBalance:
+		case s.Formula == working.PartOfBalance:
 			parts = append(parts, s.Title+": one of the numbers of a balance of the whole loop, "+s.Inputs[0].Title+", "+w.holdsTo(s.Inputs[0].Node))
 			continue
 		case len(s.Inputs) > mostInputs:

@@ -23,10 +23,14 @@ func (w *sheeter) statedTable() []Section {
 	return section(2, "stated", "Stated beside worked out", t)
 }
 
-// assumptions is every value that a table gave because the file is silent.
+// assumptions is every value that a table gave because the file is silent, and what the author says of others.
 func (w *sheeter) assumptions() []Section {
+	return section(2, "assumed", "Assumptions", append([]Block{w.assumedTable()}, w.groundTables()...)...)
+}
+
+func (w *sheeter) assumedTable() Block {
 	if len(w.Assumed) == 0 {
-		return section(2, "assumed", "Assumptions", Text("Nothing had to be assumed: the file says all that was asked."))
+		return Text("Nothing had to be assumed: the file says all that was asked.")
 	}
 	type same struct{ title, value, source string }
 	var keys []same
@@ -45,7 +49,32 @@ func (w *sheeter) assumptions() []Section {
 	for _, k := range keys {
 		t.Rows = append(t.Rows, cells(capital(k.title), k.value, sentence(k.source), strings.Join(places[k], ", ")))
 	}
-	return section(2, "assumed", "Assumptions", t)
+	return t
+}
+
+// groundTables is what the author assumed and where values come from, each only where something is said.
+func (w *sheeter) groundTables() []Block {
+	key := []Column{{Head: "key"}, {Head: "value"}}
+	taken := Table{Name: "author-assumed", Caption: "What the author assumed", Columns: append(key[:2:2], Column{Head: "assumption"}, Column{Head: "why it is reasonable"}, Column{Head: "file line"})}
+	from := Table{Name: "values-from", Caption: "Where values come from", Columns: append(key[:2:2], Column{Head: "source"}, Column{Head: "file line"})}
+	for _, g := range w.Grounds {
+		value, line := "", strconv.Itoa(g.Place.Line)
+		if w.System != nil {
+			value, _ = w.System.Document.Text(g.Pointer)
+		}
+		if g.Basis != "" {
+			taken.Rows = append(taken.Rows, cells(g.About, value, g.Text, g.Basis, line))
+		} else {
+			from.Rows = append(from.Rows, cells(g.About, value, g.Text, line))
+		}
+	}
+	var out []Block
+	for _, t := range []Table{taken, from} {
+		if len(t.Rows) > 0 {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 // permits is the leave to differ that is given, before and after building.
@@ -89,8 +118,17 @@ func (w *sheeter) notLookedAt() []Section {
 	return section(2, "left", "What was not looked at, and what found nothing to judge", blocks...)
 }
 
-// glossary is the terms that the sheet uses, with what they mean.
+// glossary is the terms that the sheet uses, with what they mean, and the cases.
 func (w *sheeter) glossary(s Sheet) []Section {
+	t := wordsOf(s)
+	for _, c := range []string{working.RunClean, working.RunLeast, working.RunWorst} {
+		t.Rows = append(t.Rows, cells(c, caseWords[c]))
+	}
+	return section(2, "words", "Words", t)
+}
+
+// wordsOf is the terms of the trade that a sheet uses, with what they mean.
+func wordsOf(s Sheet) Table {
 	var b strings.Builder
 	add := func(texts ...string) {
 		for _, text := range texts {
@@ -128,10 +166,7 @@ func (w *sheeter) glossary(s Sheet) []Section {
 			}
 		}
 	}
-	for _, c := range []string{working.RunClean, working.RunLeast, working.RunWorst} {
-		t.Rows = append(t.Rows, cells(c, caseWords[c]))
-	}
-	return section(2, "words", "Words", t)
+	return t
 }
 
 func addTable(add func(...string), t Table) {

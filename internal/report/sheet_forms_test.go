@@ -53,6 +53,15 @@ func TestStamps(t *testing.T) {
 			t.Errorf("%v has changed", changed)
 		}
 	}
+	plain := s
+	s.Guide = HashOf([]byte("g"))
+	if marked, err := ReadStamp([]byte(s.String())); err != nil || marked.Guide != s.Guide || marked.AsOf != s.AsOf || !strings.HasSuffix(s.String(), " guide="+s.Guide) {
+		t.Errorf("%s reads %+v, %v", s, marked, err)
+	}
+	if changed := plain.Since(s); len(changed) != 2 || changed[0] != "the marking guide has changed: none then, "+s.Guide[:12]+" now" {
+		t.Errorf("%q", changed) // and the version, which is not written as it is read
+	}
+	s = plain
 	other := s
 	other.File, other.Book, other.Version = HashOf(nil), HashOf(nil), "v2"
 	was, _ := ReadStamp([]byte(s.String()))
@@ -133,7 +142,7 @@ func TestSlugsAndNames(t *testing.T) {
 // A number of a balance is told from a formula by the words that package working gives it.
 func TestNumbersOfABalanceAreKnown(t *testing.T) {
 	all := working.Solution("balance", quantity.Flow, "f", "s", func([]float64) []working.Part { return []working.Part{{}, {X: 1}} })
-	if n := working.Of(all, 1, "x", quantity.Flow); n.Formula != oneOfBalance {
+	if n := working.Of(all, 1, "x", quantity.Flow); n.Formula != working.PartOfBalance {
 		t.Errorf("its formula is %q", n.Formula)
 	}
 }

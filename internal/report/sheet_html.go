@@ -15,15 +15,21 @@ var sheetStyle string
 
 var sheetTemplate = template.Must(template.New("sheet").Funcs(template.FuncMap{
 	"safe":    safe,
-	"style":   func() template.CSS { return template.CSS(sheetStyle) },
+	"style":   sheetStyled,
+	"lower":   strings.ToLower,
 	"drawn":   func(d Drawing) template.HTML { return template.HTML(d.SVG) }, // held harmless by NewSheet
 	"kind":    blockKind,
 	"class":   columnClass,
 	"caution": func() string { return cautionFlag + " CAUTION" },
 	"lines":   nonEmpty,
 	"spoken":  func(text string) string { return sentence(capital(safe(text))) },
-	"short":   func(hash string) string { return hash[:min(12, len(hash))] },
+	"short":   firstDigits,
 }).Parse(sheetPage))
+
+// sheetStyled is the style, which on paper says at the foot of each page what it is a page of.
+func sheetStyled(kind string) template.CSS {
+	return template.CSS(strings.Replace(sheetStyle, "KIND OF SHEET", strings.ToLower(kind), 1))
+}
 
 // columnClass names how the cells of a column are set.
 func columnClass(c Column) string {

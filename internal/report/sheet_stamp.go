@@ -17,6 +17,7 @@ type Stamp struct {
 	Version string // of dryfit
 	Units   string // metric, us or both
 	AsOf    string // day that the sheet stands for, such as 2026-03-14; may be empty
+	Guide   string // SHA-256 of the marking guide; empty where nothing is marked
 }
 
 // HashOf is the SHA-256 of a system file, in hexadecimal digits.
@@ -55,13 +56,17 @@ func (s Stamp) String() string {
 		}
 		return text
 	}
-	return "dryfit-sheet file=" + word(s.File) + " book=" + word(s.Book) + " version=" + word(s.Version) + " units=" + word(s.Units) + " as-of=" + word(s.AsOf)
+	out := "dryfit-sheet file=" + word(s.File) + " book=" + word(s.Book) + " version=" + word(s.Version) + " units=" + word(s.Units) + " as-of=" + word(s.AsOf)
+	if s.Guide != "" {
+		out += " guide=" + word(s.Guide)
+	}
+	return out
 }
 
 // A stamp stands at the head of a file, before anything that comes from a system file.
 const stampWithin = 1024
 
-var stampForm = regexp.MustCompile(`dryfit-sheet file=([0-9a-f]{64}) book=([0-9a-f]{64}) version=(\S+) units=(metric|us|both) as-of=([0-9-]+)`)
+var stampForm = regexp.MustCompile(`dryfit-sheet file=([0-9a-f]{64}) book=([0-9a-f]{64}) version=(\S+) units=(metric|us|both) as-of=([0-9-]+)(?: guide=([0-9a-f]{64}))?`)
 
 // ReadStamp finds the stamp in the file of a sheet.
 func ReadStamp(data []byte) (Stamp, error) {
@@ -70,12 +75,23 @@ func ReadStamp(data []byte) (Stamp, error) {
 	if found == nil {
 		return Stamp{}, errors.New("there is no stamp of dryfit at its head; make the sheet anew with -o")
 	}
-	s := Stamp{File: found[1], Book: found[2], Version: found[3], Units: found[4], AsOf: found[5]}
+	s := Stamp{File: found[1], Book: found[2], Version: found[3], Units: found[4], AsOf: found[5], Guide: found[6]}
 	if s.AsOf == "-" {
 		s.AsOf = ""
 	}
 	return s, nil
 }
+
+// guideDigits is the first digits of the hash of a guide, where there is one.
+func guideDigits(hash string) string {
+	if hash == "" {
+		return "none"
+	}
+	return firstDigits(hash)
+}
+
+// firstDigits is as much of a hash as tells it from others.
+func firstDigits(hash string) string { return hash[:min(12, len(hash))] }
 
 // Since says what has changed since a sheet with the stamp s was made; nothing where it is fresh.
 func (s Stamp) Since(now Stamp) []string {
@@ -85,6 +101,9 @@ func (s Stamp) Since(now Stamp) []string {
 	}
 	if s.Book != now.Book {
 		out = append(out, "the book of clauses or its tables have changed: "+s.Book[:12]+" then, "+now.Book[:12]+" now")
+	}
+	if s.Guide != now.Guide {
+		out = append(out, "the marking guide has changed: "+guideDigits(s.Guide)+" then, "+guideDigits(now.Guide)+" now")
 	}
 	if was := strings.Join(strings.Fields(now.Version), "_"); s.Version != was {
 		out = append(out, "dryfit has changed: "+s.Version+" then, "+was+" now")

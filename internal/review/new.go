@@ -1,6 +1,7 @@
 package review
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -13,7 +14,7 @@ import (
 func New(s *system.System, l *working.Ledger, c working.Catalogue, book []*Clause, judgements []*Judgement) *Review {
 	r := &Review{
 		Summary: Summary{File: s.Document.File, Judgements: judgements},
-		System:  s, Ledger: l, Catalogue: c, Stated: StatedIn(s, l), Assumed: l.Assumptions(),
+		System:  s, Ledger: l, Catalogue: c, Stated: StatedIn(s, l), Assumed: l.Assumptions(), Grounds: slices.Concat(s.Assumptions(), s.Sources()),
 	}
 	for _, d := range s.Deviations() {
 		r.Permits = append(r.Permits, &Permit{Deviation: d})

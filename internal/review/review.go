@@ -42,6 +42,7 @@ type Review struct {
 	Catalogue working.Catalogue
 	Stated    []Stated // what the file states and measures, beside what is worked out
 	Assumed   []*working.Node
+	Grounds   []system.Ground // what its author assumed, then where values come from
 	NotLooked []Remark
 }
 

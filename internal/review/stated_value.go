@@ -21,7 +21,7 @@ func (c *Stated) read(bare system.Number, kind quantity.Kind, title string) {
 		c.missing("its value cannot be read as " + kind.Title() + ", " + err.Error())
 		return
 	}
-	if ours := basisOf(title); q.Basis != "" && q.Basis != ours {
+	if ours := BasisOf(title); q.Basis != "" && q.Basis != ours {
 		c.missing("it is stated as " + q.Basis + ", and worked out here " + asBasis(ours))
 		return
 	}
@@ -34,8 +34,8 @@ var substances = []struct{ basis, words string }{
 	{"N", "as n"}, {"CaCO3", "as caco3"}, {"O2", "oxygen"}, {"CO2", "carbon dioxide"}, {"Cl", "chloride"}, {"Cl2", "chlorine"},
 }
 
-// basisOf is the substance that a quantity is worked out as; empty where its title names none.
-func basisOf(title string) string {
+// BasisOf is the substance that a quantity is worked out as; empty where its title names none.
+func BasisOf(title string) string {
 	plain := " " + strings.NewReplacer("(", " ", ")", " ", ",", " ").Replace(strings.ToLower(title)) + " "
 	for _, s := range substances {
 		if strings.Contains(plain, " "+s.words+" ") {
@@ -98,17 +98,16 @@ func (c Stated) Difference() (d, share float64, ok bool) {
 		return 0, math.NaN(), false
 	}
 	d, share = *c.Value-v.X, math.NaN()
-	if of := d / math.Abs(v.X); !math.IsInf(of, 0) && !onAScale(c.Node) {
+	if of := d / math.Abs(v.X); !math.IsInf(of, 0) && !OnAScale(c.Node.Kind, c.Node.Address.Name) {
 		share = of // not a number where both are zero
 	}
 	return d, share, true
 }
 
-// onAScale says that a share of a quantity means nothing: temperatures, levels above the datum, pH.
-func onAScale(n *working.Node) bool {
-	name := n.Address.Name
-	level := n.Kind == quantity.Length && strings.HasSuffix(name, "_level")
-	return noZero[n.Kind] || n.Kind == quantity.TemperatureDifference || heights[name] || level || strings.HasPrefix(name, "ph_")
+// OnAScale says that a share of a quantity means nothing: temperatures, levels above the datum, pH.
+func OnAScale(kind quantity.Kind, name string) bool {
+	level := kind == quantity.Length && strings.HasSuffix(name, "_level")
+	return noZero[kind] || kind == quantity.TemperatureDifference || heights[name] || level || strings.HasPrefix(name, "ph_")
 }
 
 // Agreement says how near the author's value comes.

@@ -14,7 +14,7 @@ import (
 // Quantities is the catalogue of what this package works out; each list stands
 // with what works it out. The same for Facts, Sets and Relations.
 var (
-	Quantities = slices.Concat(powerQuantities, waterQuantities, loadQuantities, gapQuantities, peopleQuantities)
+	Quantities = slices.Concat(powerQuantities, waterQuantities, loadQuantities, gapQuantities, peopleQuantities, footprintQuantities)
 	Facts      = slices.Concat(powerFacts, waterFacts, loadFacts, gapFacts, peopleFacts, alarmFacts)
 	Sets       = slices.Concat(waterSets, gapSets, peopleSets, alarmSets)
 	Relations  = []working.Named{}
@@ -41,6 +41,7 @@ func Survey(s *system.System, l *working.Ledger) {
 	v.gaps()
 	v.people()
 	v.alarms()
+	v.footprint()
 }
 
 type surveyor struct {

@@ -56,17 +56,20 @@ func holdDays(list []Deviation, ps *problems) {
 	}
 }
 
-func (d *Document) deviations(r *reading) []Deviation {
+func (doc *Document) deviations(r *reading) []Deviation {
 	var out []Deviation
 	for _, kind := range []string{"permits", "concessions"} {
-		list := cursor{d.at("/" + kind), "/" + kind, r}
+		list := cursor{doc.at("/" + kind), "/" + kind, r}
 		list.items(func(_ int, c cursor) {
 			word := func(key string) string { text, _ := c.get(key).word().Value(); return text }
-			out = append(out, Deviation{
+			d := Deviation{
 				Concession: kind == "concessions", Clause: word("clause"), Subject: word("subject"),
 				Reason: word("reason"), Instead: word("instead"), Who: word("who"), Since: word("since"), Until: word("until"),
-				Pointer: c.pointer, Place: d.Place(c.pointer),
-			})
+				Pointer: c.pointer, Place: doc.Place(c.pointer),
+			}
+			if d.Clause != "" && d.Subject != "" && d.Reason != "" && d.Who != "" && d.Until != "" { // nothing was left out of it
+				out = append(out, d)
+			}
 		})
 	}
 	return out

@@ -3,8 +3,9 @@ package system
 // A Document is a system file as it was written: its values in file order, with
 // the line and column of each.
 type Document struct {
-	File string
-	root *node
+	File   string
+	root   *node
+	mended bool // something was left out; see [ReadAsFar]
 }
 
 // A Place is a position in a file. Lines and columns count from 1; columns count characters.

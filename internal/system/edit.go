@@ -61,7 +61,7 @@ func (d *Document) WithEdits(edits ...Edit) ([]byte, []Problem) {
 }
 
 func (d *Document) with(edits []Edit) (*Document, *problems) {
-	next := &Document{File: d.File, root: d.root.copy()}
+	next := &Document{File: d.File, root: d.root.copy(), mended: d.mended}
 	ps := newProblems(next)
 	for _, e := range edits {
 		if problem := next.edit(e); problem != "" {

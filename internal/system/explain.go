@@ -9,10 +9,9 @@ import (
 
 // An explainer turns the validator's errors into problems in plain words, one for each mistake.
 type explainer struct {
-	book    *Rules
-	doc     *Document
-	ps      *problems
-	missing map[string]bool // pointers of keys that are misspelt, not missing
+	book *Rules
+	doc  *Document
+	ps   *problems
 }
 
 // explain walks down to the errors that have no cause below them. Unknown keys
@@ -45,7 +44,7 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 	rule, _ := part.(map[string]any)
 	pointer := unescaped(leaf.InstanceLocation)
 	n := e.doc.at(pointer)
-	if e.ps.broken[pointer] && n.scalar() {
+	if e.ps.broken[pointer] && n != nil && (n.scalar() || n.doubtful) {
 		return // said already
 	}
 	if strings.Contains(leaf.KeywordLocation, "/propertyNames") {
@@ -75,6 +74,9 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 		}
 		found, write = "the keys "+together(n)+" in one", "keep one key, and put what belongs to it inside: `"+firstKey(n)+": {...}`"
 	case "minProperties":
+		if len(n.lacks) > 0 {
+			return // they were left out
+		}
 		write = "put at least one into it"
 		if keys := e.keys(rule, 0); len(keys) > 0 {
 			write = "write one of the keys " + e.few(keys)
@@ -117,13 +119,13 @@ func (e *explainer) one(leaf *jsonschema.ValidationError) {
 	e.ps.add(pointer, found, write)
 }
 
-// required explains keys that are not there, but for those that are misspelt.
+// required explains keys that are not there, but for those that are misspelt or left out.
 func (e *explainer) required(pointer string, n *node, rule map[string]any) {
 	wanted, _ := rule["required"].([]any)
 	properties, _ := rule["properties"].(map[string]any)
 	for _, w := range wanted {
 		name, _ := w.(string)
-		if _, there := n.find(name); there || e.missing[child(pointer, name)] {
+		if _, there := n.find(name); there || e.ps.broken[child(pointer, name)] {
 			continue
 		}
 		write := "add the key " + quoted(name)

@@ -83,14 +83,24 @@ func examples(part any, where string) []shown {
 	return out
 }
 
-// TestExamplesOfTheSchema holds each example against the part of the schema that shows it.
-func TestExamplesOfTheSchema(t *testing.T) {
+// TestExamplesOfTheSchemas holds each example against the part of its schema that shows it.
+func TestExamplesOfTheSchemas(t *testing.T) {
+	for _, s := range []struct {
+		name  string
+		text  []byte
+		least int
+	}{{"system", schema.System, 200}, {"guide", schema.Guide, 50}, {"moderation", schema.Moderation, 9}} {
+		t.Run(s.name, func(t *testing.T) { examplesOfASchema(t, s.text, s.least) })
+	}
+}
+
+func examplesOfASchema(t *testing.T, data []byte, least int) {
 	var whole map[string]any
-	if err := json.Unmarshal(schema.System, &whole); err != nil {
+	if err := json.Unmarshal(data, &whole); err != nil {
 		t.Fatal(err)
 	}
 	shows := examples(whole, "")
-	if len(shows) < 200 {
+	if len(shows) < least {
 		t.Fatalf("only %d examples", len(shows))
 	}
 	all := map[string]any{"$schema": whole["$schema"], "$defs": whole["$defs"]}

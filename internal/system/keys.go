@@ -32,7 +32,6 @@ func (e *explainer) unknown(holder string, rule map[string]any) {
 		switch {
 		case near != "":
 			write = "the nearest key is " + quoted(near)
-			e.missing[child(holder, near)] = true
 			e.ps.broken[child(holder, near)] = true
 		case pumpWord(k.name) && slices.Contains(free, "open_flow"):
 			write = "a pump has a `curve`, or `shut_off` (head at no flow) and `open_flow` (flow at no head)"

@@ -28,6 +28,8 @@ type node struct {
 	keys         []key
 	items        []*node
 	byName       map[string]int // of a mapping: the place of a key among its keys
+	lacks        []string       // of a mapping: keys that were left out of it; see [ReadAsFar]
+	doubtful     bool           // a mapping that was refused as a whole and stands without its values
 }
 
 // A key names a value of a mapping.

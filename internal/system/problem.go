@@ -45,24 +45,31 @@ func (ps *problems) add(pointer, found, write string) {
 }
 
 func (ps *problems) addAt(at Place, pointer, found, write string) {
+	if ps.full() {
+		return
+	}
 	ps.broken[pointer] = true
 	p := Problem{at.File, at.Line, at.Column, pointer, found, write}
 	same := p
 	same.Pointer = "" // an anchored value is one mistake, however often it is used
-	if ps.seen[same] || ps.full() {
+	if ps.seen[same] {
 		return
 	}
 	ps.seen[same] = true
 	ps.list = append(ps.list, p)
 }
 
-// sorted is the problems by place, then text.
 func (ps *problems) sorted() []Problem {
-	slices.SortFunc(ps.list, func(a, b Problem) int {
+	SortProblems(ps.list)
+	return ps.list
+}
+
+// SortProblems puts problems in the order of their places, then of their text.
+func SortProblems(list []Problem) {
+	slices.SortFunc(list, func(a, b Problem) int {
 		return cmp.Or(
 			cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
 			cmp.Compare(a.Pointer, b.Pointer), cmp.Compare(a.Found, b.Found), cmp.Compare(a.Write, b.Write),
 		)
 	})
-	return ps.list
 }

@@ -31,6 +31,7 @@ func build(doc *Document, ps *problems) (*System, []Problem) {
 		ps.add("", "a schema that does not compile: "+err.Error(), "report this as a fault of dryfit")
 		return nil, ps.sorted()
 	}
+	doc.seed(ps.broken)
 	rules.validate(doc, ps)
 	s := model(doc, ps.broken)
 	if pieces := s.count(); pieces > mostPieces {

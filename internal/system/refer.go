@@ -25,6 +25,7 @@ func refer(s *System, ps *problems) {
 	}
 	r.tees()
 	r.elsewhere()
+	r.grounds()
 }
 
 type referrer struct {

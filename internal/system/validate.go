@@ -117,15 +117,23 @@ func isFormat(name string) func(any) bool {
 // ReadWith reads a YAML or JSON file that is no system file, as a marking guide,
 // and holds it against its own schema. The document is nil when there is a problem.
 func ReadWith(rules *Rules, file string, data []byte) (*Document, []Problem) {
-	doc := &Document{File: file}
-	ps := newProblems(doc)
-	if doc.root = parse(data, ps); doc.root != nil {
-		rules.validate(doc, ps)
-	}
-	if len(ps.list) > 0 {
-		return nil, ps.sorted()
+	doc, problems := ReadOn(rules, file, data)
+	if len(problems) > 0 {
+		return nil, problems
 	}
 	return doc, nil
+}
+
+// ReadOn is [ReadWith] for a reader that goes on to look for other problems: it gives the
+// document beside its problems, and nil only where nothing can be read.
+func ReadOn(rules *Rules, file string, data []byte) (*Document, []Problem) {
+	doc := &Document{File: file}
+	ps := newProblems(doc)
+	if doc.root = parse(data, ps); doc.root == nil {
+		return nil, ps.sorted()
+	}
+	rules.validate(doc, ps)
+	return doc, ps.sorted()
 }
 
 // validate holds the document against the schema.
@@ -140,7 +148,7 @@ func (book *Rules) validate(doc *Document, ps *problems) {
 	switch {
 	case err == nil:
 	case errors.As(err, &bad):
-		e := explainer{book: book, doc: doc, ps: ps, missing: map[string]bool{}}
+		e := explainer{book: book, doc: doc, ps: ps}
 		e.explain(bad)
 	default:
 		ps.add("", "a file that cannot be held against the schema", "report this as a fault of dryfit: "+err.Error())

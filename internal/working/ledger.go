@@ -2,7 +2,6 @@ package working
 
 import (
 	"context"
-	"fmt"
 
 	"dryfit/internal/quantity"
 )
@@ -60,55 +59,6 @@ func (l *Ledger) Find(a Address) *Node { return l.at[a] }
 
 // Nodes is every quantity in the order of entry.
 func (l *Ledger) Nodes() []*Node { return l.nodes }
-
-// Again works the quantity at an address again with the value at one file
-// pointer replaced, everything else as it was, at the middle of what the sources
-// say. Nothing in the ledger changes.
-func (l *Ledger) Again(a Address, pointer string, x float64) (Value, []Gap, error) {
-	return l.AgainWith(a, map[string]float64{pointer: x})
-}
-
-// AgainWith is the same with the values at several file pointers replaced.
-func (l *Ledger) AgainWith(a Address, values map[string]float64) (Value, []Gap, error) {
-	n := l.at[a]
-	if n == nil {
-		return Value{}, nil, fmt.Errorf("there is no quantity %s", a)
-	}
-	w := replaced{values, map[*Node]*settled{}}
-	out := w.again(n)
-	return out.value, out.gaps, nil
-}
-
-// replaced works nodes again with the values at some file pointers replaced.
-type replaced struct {
-	values map[string]float64
-	done   map[*Node]*settled
-}
-
-// again is what a node comes to: what it is anyway, where no value replaced has a part in it.
-func (w replaced) again(n *Node) *settled {
-	if s, seen := w.done[n]; seen {
-		return s
-	}
-	s := &n.settled
-	switch {
-	case n.Origin == Worked:
-		moved := false
-		for _, in := range n.Inputs {
-			moved = w.again(in.Node) != &in.settled || moved
-		}
-		if moved {
-			anew, _ := n.from(w.again, atMiddles)
-			s = &anew
-		}
-	case n.Origin != Listed && n.Pointer != "":
-		if x, there := w.values[n.Pointer]; there {
-			s = &settled{value: Exactly(x)}
-		}
-	}
-	w.done[n] = s
-	return s
-}
 
 // Reads is the file pointers that a node depends on, each once, in the order of the working.
 func (n *Node) Reads() []string {

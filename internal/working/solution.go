@@ -21,9 +21,12 @@ func Solution(title string, kind quantity.Kind, formula, source string, f Many, 
 	return n
 }
 
+// PartOfBalance is the formula of one of the numbers of a solution.
+const PartOfBalance = "one of the numbers of the balance"
+
 // Of is one of the numbers of a solution, counted from one: the one at zero is its own.
 func Of(solution *Node, i int, title string, kind quantity.Kind) *Node {
-	n := &Node{Title: title, Kind: kind, Origin: Worked, Formula: "one of the numbers of the balance", Source: solution.Source,
+	n := &Node{Title: title, Kind: kind, Origin: Worked, Formula: PartOfBalance, Source: solution.Source,
 		Inputs: []Input{{Node: solution, Symbol: "balance"}}, part: i}
 	n.settle()
 	return n
