@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"dryfit/internal/corpus"
@@ -13,10 +11,11 @@ import (
 func (a *app) clausesCommand() *cobra.Command {
 	units := newChoice("metric", "metric", "us")
 	cmd := &cobra.Command{
-		Use:     "clauses [ID]",
-		Short:   "the book of clauses, or one of them",
-		Long:    "Prints the book, chapter by chapter, each clause on a line. With the id of a clause it prints that one: what it says and why, what is measured, the limits, where they come from and how sure that is, and how a loop breaks it.",
-		Example: "dryfit clauses\ndryfit clauses sharp_bend",
+		Use:   "clauses [ID]",
+		Short: "the book of clauses, or one of them",
+		Long: "Prints the book, chapter by chapter, each clause on a line. With the id of a clause it prints that one: what it says and why, what is measured, the limits, where they come from and how sure that is, and how a loop breaks it. " +
+			"For clauses of your own, `dryfit clauses draft NAME` begins one, `examine DIR` says what is wrong with those of a folder, and `trial DIR` runs their tests.",
+		Example: "dryfit clauses\ndryfit clauses sharp_bend\ndryfit clauses examine house",
 		Args:    atMostOne("clause"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			return a.clauses(args, units.value)
@@ -24,6 +23,7 @@ func (a *app) clausesCommand() *cobra.Command {
 		ValidArgsFunction: completeClauses,
 	}
 	cmd.Flags().Var(units, "units", "units to show limits in")
+	cmd.AddCommand(a.houseClauses()...)
 	return cmd
 }
 
@@ -42,11 +42,11 @@ func (a *app) clauses(args []string, units string) error {
 	if err != nil {
 		return err
 	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
+	reviewer, err := a.reviewer(o)
+	if reviewer == nil {
+		return err
 	}
-	list := reviewer.Book().Clauses()
+	list := reviewer.Clauses()
 	if len(args) == 0 {
 		return report.Clauses(a.out, list, o)
 	}

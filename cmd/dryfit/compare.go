@@ -21,10 +21,11 @@ import (
 
 // comparing is the options of the command.
 type comparing struct {
-	as, units *choice
-	outputs   []string
-	asOf      string
-	all       bool
+	as, units   *choice
+	outputs     []string
+	asOf        string
+	all         bool
+	houseBefore string // the rules of the house that A was judged by
 }
 
 func (a *app) compareCommand() *cobra.Command {
@@ -55,6 +56,7 @@ func (a *app) compareCommand() *cobra.Command {
 	flags.StringArrayVarP(&o.outputs, "output", "o", nil, "write into a file, .txt, .md or .json; may be said again; nothing is then printed unless --as is given")
 	flags.Var(o.units, "units", "units to show values in")
 	flags.Var((*day)(&o.asOf), "as-of", "day on which deviation permits are held, such as 2026-03-14; else that of SOURCE_DATE_EPOCH, else today")
+	flags.StringVar(&o.houseBefore, "house-before", "", "rules of the house that A is judged by, where they were others than those of --house")
 	flags.BoolVar(&o.all, "all", false, "leave nothing out for its length")
 	return cmd
 }
@@ -87,7 +89,17 @@ func (a *app) compare(ctx context.Context, was, now string, o comparing, asGiven
 	if err != nil {
 		return err
 	}
-	list, err := compareSides(ctx, one, two, today)
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
+	}
+	before := reviewer
+	if o.houseBefore != "" {
+		if before, err = a.reviewerIn(o.houseBefore, look); before == nil {
+			return err
+		}
+	}
+	list, err := compareSides(ctx, before, reviewer, one, two, today)
 	if err != nil {
 		return err
 	}
@@ -134,18 +146,14 @@ func writeCompared(b io.Writer, form string, list []report.Compared, o report.Co
 }
 
 // compareSides holds the files of two sides against each other.
-func compareSides(ctx context.Context, was, now side, today string) ([]report.Compared, error) {
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return nil, fmt.Errorf("the book does not load: %w", err)
-	}
+func compareSides(ctx context.Context, before, reviewer *corpus.Reviewer, was, now side, today string) ([]report.Compared, error) {
 	if !was.folder && !now.folder {
-		c, err := compareFiles(ctx, reviewer, was.files[""], now.files[""], today)
+		c, err := compareFiles(ctx, before, reviewer, was.files[""], now.files[""], today)
 		return []report.Compared{c}, err
 	}
 	var list []report.Compared
 	for _, f := range compare.Folders(was.contents(), now.contents()) {
-		c, err := compareFiles(ctx, reviewer, was.files[f.Was], now.files[f.Now], today)
+		c, err := compareFiles(ctx, before, reviewer, was.files[f.Was], now.files[f.Now], today)
 		if err != nil {
 			return nil, err
 		}
@@ -160,12 +168,12 @@ func compareSides(ctx context.Context, was, now side, today string) ([]report.Co
 
 // compareFiles holds two versions of one file against each other; one that is new is judged
 // alone. Remedies are sought only for what got worse.
-func compareFiles(ctx context.Context, r *corpus.Reviewer, was, now *stored, today string) (report.Compared, error) {
+func compareFiles(ctx context.Context, before, r *corpus.Reviewer, was, now *stored, today string) (report.Compared, error) {
 	c := report.Compared{Was: versionOf(was), Now: versionOf(now)}
 	switch {
 	case now == nil || c.Was.Unread != "" || c.Now.Unread != "":
 		return c, nil
-	case was != nil && sameFiles(was, now):
+	case was != nil && before == r && sameFiles(was, now):
 		c.Same = true
 		c.Was.Problems, c.Now.Problems = problemsOf(was), problemsOf(now)
 		return c, nil
@@ -175,7 +183,7 @@ func compareFiles(ctx context.Context, r *corpus.Reviewer, was, now *stored, tod
 		if one == nil {
 			continue
 		}
-		side, problems, err := r.Side(ctx, one.file(), one.data, today)
+		side, problems, err := []*corpus.Reviewer{before, r}[i].Side(ctx, one.file(), one.data, today)
 		if err != nil {
 			return c, fmt.Errorf("%s could not be reviewed: %w", one.name, err)
 		}

@@ -12,7 +12,6 @@ import (
 	"dryfit/internal/corpus"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
-	"dryfit/rules"
 )
 
 func (a *app) gatherCommand() *cobra.Command {
@@ -46,13 +45,13 @@ func (a *app) gather(names []string, o writing, asGiven, heldGiven bool) error {
 	if err != nil {
 		return err
 	}
-	book, err := report.BookHash(rules.Book, rules.Tables)
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
+	}
+	book, err := reviewer.Hash()
 	if err != nil {
 		return fmt.Errorf("the book cannot be read: %w", err)
-	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
 	}
 	run := report.Run{HeldTo: review.Strength(o.holdTo.value), Look: look, Version: version(), Book: book, Clauses: reviewer.Book().Clauses}
 	parts, err := readParts(names, run)
@@ -94,7 +93,7 @@ func readParts(names []string, run report.Run) (parts, error) {
 		case err != nil:
 			wrong = append(wrong, misusef("%s: %v", name, err))
 		case w.Book != run.Book:
-			wrong = append(wrong, misusef("%s was made with another book, %.12s and not %.12s: gather with the dryfit that made it", name, w.Book, run.Book))
+			wrong = append(wrong, misusef("%s was made with another book or house, %.12s and not %.12s: gather with the dryfit and the --house that made it", name, w.Book, run.Book))
 		case w.Version != run.Version:
 			wrong = append(wrong, misusef("%s was made by dryfit %s, and this is %s: gather with the one that made it", name, w.Version, run.Version))
 		default:

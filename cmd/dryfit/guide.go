@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"dryfit/internal/corpus"
@@ -40,9 +38,9 @@ func (a *app) guide(name string) error {
 	if err != nil {
 		return err
 	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
 	}
 	g, err := a.readGuide(name, reviewer, look)
 	if g == nil {

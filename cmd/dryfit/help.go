@@ -49,6 +49,7 @@ reads one file that describes the loop, works out how water, waste and parts
 will behave, and holds that against a book of clauses.
 
 You build a loop, at home or in a school
+    dryfit starter raft > loop.yaml  a commented file to begin with
     dryfit review loop.yaml          what holds, what does not, what to change
     dryfit levels loop.yaml          what may go wrong, and the levels in time
     dryfit day loop.yaml             what the feed of a day turns into
@@ -72,9 +73,14 @@ You teach with it
     dryfit mark --guide guide.yaml class -o marked/   marks and feedback
 
 You write house rules
+    dryfit book -o book.html         the whole book, with all that is worked out
     dryfit quantities loop.yaml --as json        what a clause in Rego sees
 
 You type a lot
+    dryfit editor                    findings as you type, by an editor that speaks
+                                     the language server protocol
+    dryfit watch loop.yaml           again on every save: only what moved
+    dryfit schema system             the schema of a file, for an editor
     dryfit completion bash           the shell finishes the words
     dryfit help review               all options of a command
     dryfit version
@@ -92,7 +98,7 @@ func help(w io.Writer, cmd *cobra.Command) error {
 		return overview(w)
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "dryfit %s\n\n", cmd.Use)
+	fmt.Fprintf(&b, "%s%s\n\n", strings.TrimSuffix(cmd.CommandPath(), cmd.Name()), cmd.Use)
 	for _, l := range report.Wrap(cmd.Long, pageWidth-4) {
 		b.WriteString("    " + l + "\n")
 	}
@@ -135,7 +141,7 @@ func option(b *strings.Builder, f *pflag.Flag) {
 		case "duration":
 			head += " TIME"
 		case "string":
-			word := map[string]string{"confirm": "OUT", "cache": "FOLDER", "touched-since": "REV", "guide": "FILE", "moderation": "FILE", "starter": "FILE"}[f.Name]
+			word := map[string]string{"confirm": "OUT", "cache": "FOLDER", "touched-since": "REV", "guide": "FILE", "moderation": "FILE", "starter": "FILE", "output": "FILE"}[f.Name]
 			if word == "" {
 				word = strings.ToUpper(f.Name)
 			}

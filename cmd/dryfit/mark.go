@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 	"time"
 
@@ -40,9 +41,9 @@ func (a *app) markCommand() *cobra.Command {
 		Long: "Marks every YAML and JSON file of a folder by a marking guide: what is stated is held against what follows from the student's own inputs, " +
 			"and from what was stated before. A file that is broken gets its mistakes as feedback, and is marked as far as it goes. " +
 			"With -o a folder takes a feedback sheet for each submission, the table of marks and a report on the class; a file takes the table (.csv, .json) " +
-			"or the report (.html, .md). What is printed calls submissions by numbers, in the order of their files, unless --names is given. " +
-			"Marks that were changed by hand stand in moderation.yaml in the folder. The exit status is 0, or 1 when a submission could not be read " +
-			"in full or a change by hand no longer fits.",
+			"or the report (.html, .md). Tables in files have the names of the submissions; what is printed, and the report, call them by numbers, in the order " +
+			"of their files, unless --names is given. Marks that were changed by hand stand in moderation.yaml in the folder. The exit status is 0, or 1 when a " +
+			"submission could not be read in full or a change by hand no longer fits.",
 		Example: "dryfit mark --guide guide.yaml class\ndryfit mark --guide guide.yaml class -o marked/\n" +
 			"dryfit mark --guide guide.yaml class -o marks.csv -o before-the-lesson.html --as text",
 		Args: func(_ *cobra.Command, args []string) error {
@@ -79,9 +80,9 @@ func (a *app) mark(ctx context.Context, folder string, o markOptions, asGiven bo
 	if err := o.sound(folder); err != nil {
 		return err
 	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
 	}
 	guide, err := a.readGuide(o.guide, reviewer, look)
 	if guide == nil {
@@ -95,9 +96,12 @@ func (a *app) mark(ctx context.Context, folder string, o markOptions, asGiven bo
 	if err != nil {
 		return err
 	}
-	class, err := corpus.Submissions(folder)
+	class, passed, err := corpus.Submissions(folder, o.guide, at, o.starter)
 	if err != nil {
 		return misusef("the folder %s cannot be read: %v", folder, err)
+	}
+	if passed > 0 {
+		a.say("%d of the files in the folder are no submissions: guides, changes by hand, results, permits, and what begins with a dot or does not end in .yaml, .yml or .json", passed)
 	}
 	if len(class) == 0 {
 		return misusef("there is no submission in %s: one ends in .yaml, .yml or .json", folder)
@@ -106,8 +110,8 @@ func (a *app) mark(ctx context.Context, folder string, o markOptions, asGiven bo
 	if err != nil {
 		return fmt.Errorf("the book cannot be read: %w", err)
 	}
-	stamp := report.Stamp{Book: book, Version: version(), Units: o.units.value, Guide: guide.Hash}
-	to := marksOut{app: a, options: o, guide: guide, stamp: stamp, look: look, counter: marking.NewCounter(guide, starter)}
+	stamp := report.Stamp{Book: book, Version: version(), Units: o.units.value, Guide: guide.Hash, House: houseHash(reviewer)}
+	to := marksOut{app: a, options: o, guide: guide, stamp: stamp, look: look, counter: marking.NewCounter(guide, starter), read: filesOf(class, o.guide, at, o.starter)}
 	batch := corpus.Batch{Workers: o.workers, Most: o.most}
 	if _, watched := terminal(a.err); watched && len(class) > 1 {
 		batch.Progress = func(done int) {
@@ -120,7 +124,21 @@ func (a *app) mark(ctx context.Context, folder string, o markOptions, asGiven bo
 	if err := reviewer.MarkClass(ctx, class, batch, corpus.Marking{Guide: guide, Changes: changes}, to.take); err != nil {
 		return err
 	}
-	return to.finish(at, changes, len(o.outputs) == 0 || asGiven)
+	return to.finish(filepath.Base(at), changes, len(o.outputs) == 0 || asGiven)
+}
+
+// filesOf is the files that a call reads, which it does not write over.
+func filesOf(class []corpus.Handed, others ...string) []os.FileInfo {
+	for _, h := range class {
+		others = append(others, h.File.Name)
+	}
+	var out []os.FileInfo
+	for _, name := range others {
+		if info, err := os.Stat(name); name != "" && err == nil {
+			out = append(out, info)
+		}
+	}
+	return out
 }
 
 // sound says what cannot be meant.
@@ -145,11 +163,14 @@ func (o markOptions) sound(folder string) error {
 
 // readModeration reads the marks that were changed by hand, and says where they stand.
 func (a *app) readModeration(name, folder string, g *marking.Guide, look report.Options) ([]marking.Moderation, string, error) {
-	if name == "" {
-		name = filepath.Join(folder, "moderation.yaml")
-		if _, err := os.Stat(name); err != nil {
-			return nil, "", nil
+	for _, ending := range []string{".yaml", ".yml", ".json"} {
+		beside := filepath.Join(folder, "moderation"+ending)
+		if _, err := os.Stat(beside); name == "" && err == nil {
+			name = beside
 		}
+	}
+	if name == "" {
+		return nil, "", nil
 	}
 	data, err := a.read(name)
 	if err != nil {
@@ -160,7 +181,7 @@ func (a *app) readModeration(name, folder string, g *marking.Guide, look report.
 		a.status = review.Unreadable
 		return nil, "", report.MarkingProblems(a.out, report.ShownFile(name), problems, look)
 	}
-	return changes, filepath.Base(name), nil
+	return changes, name, nil
 }
 
 // readStarter reads what all began from; nil without.
@@ -198,11 +219,15 @@ type marksOut struct {
 	stamp   report.Stamp
 	look    report.Options
 	counter *marking.Counter
+	read    []os.FileInfo // by this call
 }
 
 // take writes the feedback sheets of one submission, and counts it. What is said of it here does not name it.
 func (w *marksOut) take(m *marking.Marked) error {
 	switch {
+	case m.Late:
+		w.say("submission %d is not marked: %s", m.Number, m.Fault)
+		w.status = max(w.status, review.Act)
 	case m.Fault != "":
 		w.say("submission %d could not be marked, something in dryfit itself is broken: %s", m.Number, m.Fault)
 		w.status = max(w.status, review.Fault)
@@ -212,6 +237,9 @@ func (w *marksOut) take(m *marking.Marked) error {
 	case len(m.Problems) > 0:
 		w.status = max(w.status, review.Act)
 	}
+	if m.NoGains != "" {
+		w.say("what submission %d would gain most by is not told: %s", m.Number, m.NoGains)
+	}
 	stamp := w.stamp
 	stamp.File = m.Hash
 	for _, to := range w.options.outputs {
@@ -219,16 +247,27 @@ func (w *marksOut) take(m *marking.Marked) error {
 			continue
 		}
 		sheet := report.NewFeedback(m, w.guide, stamp, w.look)
-		base := filepath.Join(to, "feedback", filepath.FromSlash(m.Name))
+		base := filepath.Join(to, "feedback", sheetName(m))
 		err := errors.Join(
-			put(base+".html", func(b io.Writer) error { return report.SheetHTML(b, sheet) }),
-			put(base+".md", func(b io.Writer) error { return report.SheetMarkdown(b, sheet, "") }))
-		if err != nil {
-			return misusef("the feedback sheets of submission %d cannot be written into %s: %v", m.Number, to, apart(err)[0])
+			w.put(base+".html", func(b io.Writer) error { return report.SheetHTML(b, sheet) }),
+			w.put(base+".md", func(b io.Writer) error { return report.SheetMarkdown(b, sheet, "") }))
+		if err != nil { // the others get theirs
+			w.say("the feedback sheets of submission %d cannot be written into %s: %v", m.Number, to, apart(err)[0])
+			w.status = max(w.status, review.Unreadable)
 		}
 	}
 	w.counter.Add(m)
 	return nil
+}
+
+// longName is the longest name of a submission that its sheets have too; those of a longer one go by its number.
+const longName = 120
+
+func sheetName(m *marking.Marked) string {
+	if len(m.Name) > longName {
+		return fmt.Sprintf("submission-%d", m.Number)
+	}
+	return filepath.FromSlash(m.Name)
 }
 
 // finish writes what is said of the class.
@@ -238,29 +277,37 @@ func (w *marksOut) finish(moderation string, changes []marking.Moderation, print
 		w.status = max(w.status, review.Act)
 	}
 	page := func() report.Sheet { return report.NewClassReport(class, w.stamp, w.look, w.options.names) }
+	shown := class
+	if !w.options.names {
+		shown = class.Nameless()
+	}
+	printing := map[string]func(io.Writer) error{
+		"csv":  func(b io.Writer) error { return report.MarksCSV(b, shown, w.stamp) },
+		"json": func(b io.Writer) error { return report.MarksJSON(b, shown, w.stamp) },
+		"text": func(b io.Writer) error { return report.MarksText(b, class, w.stamp, w.look, w.options.names) },
+	}
 	forms := map[string]func(io.Writer) error{
 		"csv":  func(b io.Writer) error { return report.MarksCSV(b, class, w.stamp) },
 		"json": func(b io.Writer) error { return report.MarksJSON(b, class, w.stamp) },
 		"html": func(b io.Writer) error { return report.SheetHTML(b, page()) },
-		"text": func(b io.Writer) error { return report.MarksText(b, class, w.stamp, w.look, w.options.names) },
 	}
 	markdown := func(name string) error {
 		sheet, folder := page(), strings.TrimSuffix(name, filepath.Ext(name))+"-drawings"
 		if err := writeDrawings(folder, sheet); err != nil {
 			return unwritable(err)
 		}
-		return put(name, func(b io.Writer) error { return report.SheetMarkdown(b, sheet, filepath.Base(folder)) })
+		return w.put(name, func(b io.Writer) error { return report.SheetMarkdown(b, sheet, filepath.Base(folder)) })
 	}
 	for _, to := range w.options.outputs {
 		var err error
 		switch form := marksForm(to); form {
 		case "folder":
-			err = errors.Join(put(filepath.Join(to, "marks.csv"), forms["csv"]), put(filepath.Join(to, "marks.json"), forms["json"]),
-				put(filepath.Join(to, "class.html"), forms["html"]), markdown(filepath.Join(to, "class.md")))
+			err = errors.Join(w.put(filepath.Join(to, "marks.csv"), forms["csv"]), w.put(filepath.Join(to, "marks.json"), forms["json"]),
+				w.put(filepath.Join(to, "class.html"), forms["html"]), markdown(filepath.Join(to, "class.md")))
 		case "md":
 			err = markdown(to)
 		default:
-			err = put(to, forms[form])
+			err = w.put(to, forms[form])
 		}
 		if err != nil {
 			return misusef("%s cannot be written: %v", to, err)
@@ -269,7 +316,7 @@ func (w *marksOut) finish(moderation string, changes []marking.Moderation, print
 	if !printed {
 		return nil
 	}
-	return forms[w.options.as.value](w.out)
+	return printing[w.options.as.value](w.out)
 }
 
 // stale says that a change by hand was made for another version of its submission.
@@ -284,8 +331,14 @@ func stale(c *marking.Class) bool {
 	return false
 }
 
+// errRead is why a file that the call reads is not written over.
+var errRead = errors.New("it is one of the files that are read here; choose another name")
+
 // put writes a file in the place of another one, with the folders above it. Its error does not name it.
-func put(name string, write func(io.Writer) error) error {
+func (w *marksOut) put(name string, write func(io.Writer) error) error {
+	if info, err := os.Stat(name); err == nil && slices.ContainsFunc(w.read, func(r os.FileInfo) bool { return os.SameFile(info, r) }) {
+		return errRead
+	}
 	var b bytes.Buffer
 	if err := write(&b); err != nil {
 		return err

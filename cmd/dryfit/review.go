@@ -15,7 +15,6 @@ import (
 	"dryfit/internal/corpus"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
-	"dryfit/rules"
 )
 
 // reviewing is the options of the command.
@@ -90,17 +89,17 @@ func (a *app) review(ctx context.Context, args []string, o reviewing, asGiven, t
 	if err != nil {
 		return err
 	}
-	book, err := report.BookHash(rules.Book, rules.Tables)
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
+	}
+	book, err := reviewer.Hash()
 	if err != nil {
 		return fmt.Errorf("the book cannot be read: %w", err)
 	}
 	cache, err := a.cache(o.cache, book)
 	if err != nil {
 		return err
-	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
 	}
 	whole := o.whole || len(files) == 1
 	run := report.Run{

@@ -28,6 +28,9 @@ type app struct {
 	colour *choice
 	width  int
 	trace  bool
+	house  string
+
+	endless bool // what it does has no end of its own: it ends when it is stopped
 }
 
 // run does what the arguments ask and gives the exit status. It never panics.
@@ -57,7 +60,7 @@ func run(args []string, in io.Reader, out, err io.Writer, env func(string) strin
 	context.AfterFunc(ctx, stop) // the second time it ends at once
 	problem := root.ExecuteContext(ctx)
 	switch {
-	case ctx.Err() != nil:
+	case ctx.Err() != nil && !a.endless:
 		return a.fail(misusef("stopped before the end; what it was to write into files is not written"))
 	case problem != nil:
 		return a.fail(problem)
@@ -120,6 +123,7 @@ func (a *app) root() *cobra.Command {
 	flags.Var(a.colour, "colour", "colour: on a terminal that has it (auto), always, or never")
 	flags.IntVar(&a.width, "width", 0, "columns to write in, 40 to 1000; else those of the terminal, or 80")
 	flags.BoolVar(&a.trace, "trace", false, "if dryfit itself fails, print where")
+	flags.StringVar(&a.house, "house", "", "rules of a house: a folder with house.yaml and clauses, or such a file; else DRYFIT_HOUSE")
 	flags.BoolP("help", "h", false, "print this page")
 	root.SetFlagErrorFunc(flagError)
 	root.SetHelpFunc(func(cmd *cobra.Command, _ []string) {
@@ -129,7 +133,7 @@ func (a *app) root() *cobra.Command {
 	})
 	helping := a.helpCommand()
 	root.SetHelpCommand(helping)
-	root.AddCommand(a.reviewCommand(), a.gatherCommand(), a.levelsCommand(), a.dayCommand(), a.sheetCommand(), a.compareCommand(), a.markCommand(), a.clausesCommand(), a.quantitiesCommand(), a.guideCommand(), a.versionCommand(), a.completionCommand())
+	root.AddCommand(a.reviewCommand(), a.gatherCommand(), a.levelsCommand(), a.dayCommand(), a.sheetCommand(), a.compareCommand(), a.markCommand(), a.clausesCommand(), a.bookCommand(), a.quantitiesCommand(), a.guideCommand(), a.starterCommand(), a.watchCommand(), a.editorCommand(), a.schemaCommand(), a.versionCommand(), a.completionCommand())
 	for _, c := range root.Commands() {
 		if err := completeChoices(c); err != nil {
 			panic(err)

@@ -5,8 +5,10 @@ import (
 	"errors"
 	"flag"
 	"os"
+	"regexp"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
 
@@ -19,7 +21,7 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"dryfit": main})
 }
 
-// The scripts find the sound example file as loop.yaml, and the class of the porch in porch.
+// The scripts find the sound example file as loop.yaml, the class of the porch in porch, and the house of the school in school.
 func TestScripts(t *testing.T) {
 	example, err := os.ReadFile("../../testdata/systems/quarry-road.yaml")
 	if err != nil {
@@ -34,6 +36,9 @@ func TestScripts(t *testing.T) {
 			if err := os.CopyFS(e.WorkDir+"/porch", os.DirFS("../../testdata/marking")); err != nil {
 				return err
 			}
+			if err := os.CopyFS(e.WorkDir+"/school", os.DirFS("../../testdata/house/quarry-road")); err != nil {
+				return err
+			}
 			return os.WriteFile(e.WorkDir+"/loop.yaml", example, 0o644)
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
@@ -41,6 +46,7 @@ func TestScripts(t *testing.T) {
 			"append": appendTo,
 			"status": status,
 			"holds":  holds,
+			"awaits": awaits,
 		},
 	})
 }
@@ -63,6 +69,23 @@ func appendTo(ts *testscript.TestScript, _ bool, args []string) {
 		ts.Fatalf("append FILE MORE")
 	}
 	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(ts.ReadFile(args[0])+ts.ReadFile(args[1])), 0o644))
+}
+
+// awaits FILE PATTERN waits until what a program in the background has written so far matches a pattern.
+func awaits(ts *testscript.TestScript, _ bool, args []string) {
+	if len(args) != 2 {
+		ts.Fatalf("awaits FILE PATTERN")
+	}
+	pattern, err := regexp.Compile(args[1])
+	ts.Check(err)
+	var text []byte
+	for range 600 { // a minute
+		if text, _ = os.ReadFile(ts.MkAbs(args[0])); pattern.Match(text) {
+			return
+		}
+		time.Sleep(100 * time.Millisecond)
+	}
+	ts.Fatalf("%s does not come to hold %s; it holds\n%s", args[0], pattern, text)
 }
 
 // status N ARGS... calls dryfit and wants the exit status N.

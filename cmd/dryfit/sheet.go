@@ -74,6 +74,14 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 		look, err := a.options(o.units.value)
 		return errors.Join(err, report.Problems(a.out, problems[0].File, problems, look))
 	}
+	look, err := a.options(o.units.value)
+	if err != nil {
+		return err
+	}
+	reviewer, err := a.reviewer(look)
+	if reviewer == nil {
+		return err
+	}
 	book, err := report.BookHash(rules.Book, rules.Tables)
 	if err != nil {
 		return fmt.Errorf("the book cannot be read: %w", err)
@@ -82,17 +90,9 @@ func (a *app) sheet(ctx context.Context, name string, o sheeting) error {
 	if err != nil {
 		return err
 	}
-	stamp := report.Stamp{File: report.HashOf(append(data[:len(data):len(data)], beside...)), Book: book, Version: version(), Units: o.units.value, AsOf: o.asOf}
+	stamp := report.Stamp{File: report.HashOf(append(data[:len(data):len(data)], beside...)), Book: book, Version: version(), Units: o.units.value, AsOf: o.asOf, House: houseHash(reviewer)}
 	if o.confirm != "" {
 		return a.confirm(o.confirm, stamp)
-	}
-	look, err := a.options(o.units.value)
-	if err != nil {
-		return err
-	}
-	reviewer, err := corpus.NewReviewer()
-	if err != nil {
-		return fmt.Errorf("the book does not load: %w", err)
 	}
 	out, err := reviewer.Review(ctx, name, data)
 	if err != nil {

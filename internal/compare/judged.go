@@ -41,6 +41,25 @@ func Open(r *review.Review) []Judged {
 	return out
 }
 
+// StillOpen is what was open and is open: the same clause on the same subject, with the same
+// verdict, however little it moved. It stands in the order in which to act.
+func (c Comparison) StillOpen() []Judged {
+	_, m := inputs(c.Was.Review.System.Document, c.Now.Review.System.Document)
+	before := map[judging]*review.Judgement{}
+	for _, j := range c.Was.Review.Judgements {
+		before[judging{j.Clause.ID, m.key(j.Subject)}] = j
+	}
+	var out []Judged
+	for _, f := range c.Now.Review.ToDo() {
+		was := before[judging{f.Clause.ID, f.Subject}]
+		if was == nil || was.Verdict != f.Verdict {
+			continue
+		}
+		out = append(out, Judged{Clause: f.Clause, Subject: f.Subject, Was: was, Now: f.Judgement, Leave: f.Permit})
+	}
+	return out
+}
+
 type judging struct{ clause, subject string }
 
 // judged finds what became of the judgements, what got worse first; then in order round the loop.

@@ -65,7 +65,7 @@ func BenchmarkBesideOPA(b *testing.B) {
 			})
 			b.StartTimer()
 			atOnce(len(ledgers), func(i int) {
-				all, err := book.Judge(context.Background(), ledgers[i])
+				all, _, err := book.Judge(context.Background(), ledgers[i])
 				if err != nil {
 					b.Error(err)
 				}

@@ -42,7 +42,7 @@ func classGuide(t testing.TB, r *Reviewer) Marking {
 
 func markedClass(t testing.TB, folder string, how Marking, r *Reviewer, workers int) []*marking.Marked {
 	t.Helper()
-	class, err := Submissions(folder)
+	class, _, err := Submissions(folder)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -208,6 +208,61 @@ func TestAlikePairs(t *testing.T) {
 				t.Errorf("%+v", one)
 			}
 		}
+	}
+}
+
+// Copies are shown however many there are; files that would be called alike keep names of their own; what is no
+// submission is counted and not marked.
+func TestNamesAndCopiesInAClass(t *testing.T) {
+	r, err := NewReviewer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	how := classGuide(t, r)
+	data, err := os.ReadFile(filepath.Join(marksFolder, "class", "02.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	folder := t.TempDir()
+	for _, name := range []string{"a.yaml", "a.yml", "a.yaml.yaml", "b/loop.yaml", "c/loop.yaml"} {
+		write(t, filepath.Join(folder, name), string(data))
+	}
+	for i, name := range []string{"01", "03", "07", "08", "09"} {
+		other, err := os.ReadFile(filepath.Join(marksFolder, "class", name+".yaml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		write(t, filepath.Join(folder, "z"+strconv.Itoa(i)+".yaml"), string(other))
+	}
+	write(t, filepath.Join(folder, "marks.json"), "{\n  \"dryfit_marks\": 1}\n")
+	write(t, filepath.Join(folder, "starter.yaml"), string(data))
+	write(t, filepath.Join(folder, "late.txt"), "")
+	class, passed, err := Submissions(folder, filepath.Join(folder, "starter.yaml"))
+	if err != nil || passed != 2 {
+		t.Errorf("%d passed over, %v", passed, err)
+	}
+	var names []string
+	for _, h := range class {
+		names = append(names, h.Name)
+	}
+	if want := []string{"a.yaml", "a.yaml.yaml", "a.yml", "b/loop", "c/loop", "z0", "z1", "z2", "z3", "z4"}; !slices.Equal(names, want) {
+		t.Errorf("%v", names)
+	}
+	counter := marking.NewCounter(how.Guide, nil)
+	if err := r.MarkClass(context.Background(), class, Batch{Workers: 2}, how, func(m *marking.Marked) error {
+		counter.Add(m)
+		return nil
+	}); err != nil {
+		t.Fatal(err)
+	}
+	copies := 0
+	for _, p := range counter.Class("", nil).Pairs {
+		if p.A.Number <= 5 && p.B.Number <= 5 {
+			copies++
+		}
+	}
+	if copies != 10 {
+		t.Errorf("%d of 10 pairs of five copies", copies)
 	}
 }
 

@@ -67,7 +67,7 @@ func TestSilenceNeverHelps(t *testing.T) {
 					t.Error(err)
 					return
 				}
-				judgements, err := r.Book().Judge(context.Background(), survey.Survey(less))
+				judgements, _, err := r.Book().Judge(context.Background(), survey.Survey(less))
 				if err != nil {
 					t.Errorf("without %s: %v", leaf.Pointer(), err)
 					return

@@ -64,6 +64,14 @@ func Given(name string, r io.Reader) File {
 	return File{Name: name, open: func() (io.ReadCloser, error) { return io.NopCloser(r), nil }}
 }
 
+// Typed is a file as it stands in an editor, which may not have saved it yet. What stands beside
+// it is read from its folder.
+func Typed(name string, data []byte) File {
+	f := Named(name)
+	f.open = func() (io.ReadCloser, error) { return io.NopCloser(bytes.NewReader(data)), nil }
+	return f
+}
+
 // Data is the content of the file.
 func (f File) Data() ([]byte, error) {
 	r, err := f.open()

@@ -35,17 +35,24 @@ func IsDesign(name string) bool {
 // endings of system files, and of files of permits behind `.permits`.
 var endings = []string{".yaml", ".yml", ".json", ".YAML", ".YML", ".JSON"}
 
+// PermitNames is what a file of permits beside a system file may be called.
+func PermitNames(file string) []string {
+	var out []string
+	for _, ending := range endings {
+		out = append(out, strings.TrimSuffix(file, filepath.Ext(file))+".permits"+ending)
+	}
+	return out
+}
+
 // Permits reads the permits that stand beside a system file: those of NAME.yaml in
 // NAME.permits.yaml. It also gives the content of that file.
 func (f File) Permits() ([]system.Deviation, []byte, []system.Problem) {
 	if f.beside == nil {
 		return nil, nil, nil
 	}
-	stem := strings.TrimSuffix(filepath.Base(f.Name), filepath.Ext(f.Name))
 	var found string
 	var content []byte
-	for _, ending := range endings {
-		name := stem + ".permits" + ending
+	for _, name := range PermitNames(filepath.Base(f.Name)) {
 		data, err := f.beside(name)
 		switch {
 		case errors.Is(err, fs.ErrNotExist):

@@ -44,7 +44,7 @@ func surveyedAndJudged(t *testing.T, name string) (*system.System, *working.Ledg
 		t.Fatal(err)
 	}
 	l := survey.Survey(s)
-	judgements, err := r.Book().Judge(context.Background(), l)
+	judgements, _, err := r.Book().Judge(context.Background(), l)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -21,16 +21,16 @@ import (
 // goroutines at once.
 type Reviewer struct {
 	book  *judge.Book
-	alone sync.RWMutex // held for writing by a review that is to have the memory for itself
+	house *review.House          // nil: the book as it is
+	mutex sync.Mutex             // of rules
+	rules map[string]*judge.Book // the book as the house changes it, by setting
+	alone sync.RWMutex           // held for writing by a review that is to have the memory for itself
 }
 
 // NewReviewer opens the book, which loads while the first file is read.
 func NewReviewer() (*Reviewer, error) {
 	return &Reviewer{book: judge.Open(survey.Catalogue(), rules.Book)}, nil
 }
-
-// Book is the book that the reviewer judges by.
-func (r *Reviewer) Book() *judge.Book { return r.book }
 
 // Review takes one file all the way: read, worked out, judged, and remedies for what is
 // not met. The error is a fault of the tool or of the book, never of the file.
@@ -39,7 +39,7 @@ func (r *Reviewer) Review(ctx context.Context, file string, data []byte) (report
 	if err != nil || o.Review == nil {
 		return o, err
 	}
-	if err := remedy.Offer(ctx, r.book, o.Review); err != nil {
+	if err := remedy.Offer(ctx, r.BookOf(o.Review.System), o.Review); err != nil {
 		return report.Item{File: file}, err
 	}
 	return o, nil
@@ -64,10 +64,14 @@ func (r *Reviewer) judged(ctx context.Context, s *system.System) (*review.Review
 	if err != nil {
 		return nil, err
 	}
-	judgements, err := r.book.Judge(ctx, ledger)
+	book := r.BookOf(s)
+	judgements, failed, err := book.Judge(ctx, ledger)
 	if err != nil {
 		return nil, err
 	}
 	making.Lists(s, tables.Embedded(), ledger) // what only the sheet shows counts as looked at
-	return review.New(s, ledger, survey.Catalogue(), r.book.Clauses(), judgements), nil
+	rev := review.New(s, ledger, survey.Catalogue(), book.Clauses(), judgements)
+	rev.Fail(failed)
+	rev.Bear(r.House(settingOf(s)))
+	return rev, nil
 }

@@ -116,9 +116,9 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 		return report.Item{File: f.Name, Problems: bad}
 	}
 	if err == nil {
-		err = r.shared(func() (err error) {
+		err = r.shared(func(alone bool) (err error) {
 			item, err = r.result(ctx, f.Name, data, b, len(permits) > 0)
-			return err
+			return again(alone, err, item.Summary)
 		})
 	}
 	switch {
@@ -137,9 +137,9 @@ func (r *Reviewer) one(ctx context.Context, f File, b Batch) (item report.Item) 
 // shared does some work beside that of others. The engine of clauses watches the memory of the whole
 // program: what was stopped for that is done once more with nothing beside it, so that
 // a large loop is not taken for its neighbour.
-func (r *Reviewer) shared(work func() error) error {
+func (r *Reviewer) shared(work func(alone bool) error) error {
 	r.alone.RLock()
-	err := work()
+	err := work(false)
 	r.alone.RUnlock()
 	if !errors.Is(err, judge.ErrBounds) {
 		return err
@@ -147,7 +147,15 @@ func (r *Reviewer) shared(work func() error) error {
 	r.alone.Lock()
 	defer r.alone.Unlock()
 	runtime.GC()
-	return work()
+	return work(true)
+}
+
+// again makes an error of a clause of a house that was stopped at a bound beside other work.
+func again(alone bool, err error, s *review.Summary) error {
+	if err == nil && !alone && s != nil && s.Stopped() {
+		return judge.ErrBounds
+	}
+	return err
 }
 
 var errTooLong = errors.New("the review took too long")
@@ -211,7 +219,7 @@ func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch
 	if err != nil {
 		return report.Item{}, err
 	}
-	if sought && b.Cache != nil {
+	if sought && b.Cache != nil && len(out.Review.Failed) == 0 {
 		b.Cache.keep(key, out.Review)
 	}
 	return out, nil
@@ -220,7 +228,7 @@ func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch
 // remedies looks for remedies. A loop so large that there is no time for all of them gets none,
 // and says so: its verdicts stand, and which few were tried first does not depend on the machine.
 func (r *Reviewer) remedies(ctx context.Context, rev *review.Review, b Batch) (sought bool, err error) {
-	err = remedy.Offer(ctx, r.book, rev)
+	err = remedy.Offer(ctx, r.BookOf(rev.System), rev)
 	if err == nil {
 		err = ctx.Err()
 	}
@@ -261,7 +269,7 @@ func sameRemedies(r *review.Review, before *review.Summary) bool {
 		return false
 	}
 	for i, f := range r.Findings {
-		if was := before.Findings[i]; f.Clause != was.Clause || f.Subject != was.Subject || f.Verdict != was.Verdict {
+		if was := before.Findings[i]; f.Clause.ID != was.Clause.ID || f.Subject != was.Subject || f.Verdict != was.Verdict {
 			return false
 		}
 	}

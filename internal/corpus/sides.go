@@ -46,5 +46,5 @@ func (r *Reviewer) Side(ctx context.Context, f File, data []byte, asOf string) (
 func (r *Reviewer) Offer(ctx context.Context, rev *review.Review, findings []*review.Finding) error {
 	some := *rev
 	some.Findings = findings
-	return remedy.Offer(ctx, r.book, &some)
+	return remedy.Offer(ctx, r.BookOf(rev.System), &some)
 }

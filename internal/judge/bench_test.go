@@ -36,11 +36,19 @@ func BenchmarkOpenTheBook(b *testing.B) {
 	}
 }
 
+// The same with the clauses of a house, which are checked in full.
+func BenchmarkOpenTheBookWithAHouse(b *testing.B) {
+	house := quarryRoad(b)
+	for b.Loop() {
+		Open(survey.Catalogue(), rules.Book, house).must()
+	}
+}
+
 func BenchmarkJudgeTheDemo(b *testing.B) {
 	book := Open(survey.Catalogue(), rules.Book)
 	l := surveyed(b, "quarry-road.yaml")
 	for b.Loop() {
-		if _, err := book.Judge(context.Background(), l); err != nil {
+		if _, _, err := book.Judge(context.Background(), l); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -92,7 +100,7 @@ func BenchmarkJudge(b *testing.B) {
 		}
 	}
 	for b.Loop() {
-		if _, err := book.Judge(context.Background(), l.Ledger); err != nil {
+		if _, _, err := book.Judge(context.Background(), l.Ledger); err != nil {
 			b.Fatal(err)
 		}
 	}

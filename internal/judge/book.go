@@ -18,7 +18,7 @@ import (
 	"dryfit/internal/working"
 )
 
-// Limits on what the clauses may take together.
+// Limits on what the clauses of the book may take together.
 const (
 	deadline = 5 * time.Second // for loading, and for judging one ledger
 	heap     = 512 << 20       // bytes that the heap may grow by meanwhile
@@ -28,27 +28,37 @@ const (
 // goroutines at the same time.
 type Book struct {
 	names    names
-	bounds   bounds
-	gathered func() (map[string]*ast.Module, error) // waits for clauses and reads
+	bounds   bounds                                 // of the clauses of the book together
+	each     bounds                                 // of each clause of a house
+	gathered func() (map[string]*ast.Module, error) // waits for clauses and reads of the book
 	load     func() error                           // waits for all
+	housed   bool                                   // houses may add clauses to it
 	clauses  []*review.Clause
-	queries  []ast.Body // beside clauses
+	ready    map[string]ready // by the id of the clause
+	owns     []*own           // clauses of houses, by folder and file
+	wrong    Problems         // with clauses of houses, which do not load
+	failed   []review.Failure // those clauses
 	reads    reads
-	compiler *ast.Compiler
 	store    storage.Store
 	limits   *ast.Term // as Rego sees them
 	cases    *ast.Term
 }
 
+// ready is a clause that can be judged by.
+type ready struct {
+	compiler *ast.Compiler
+	query    ast.Body
+}
+
 // Load reads the folders of clauses and checks them. The first folder is the book,
 // with its vocabulary; the others are house folders, which add clauses. The error
 // is [Problems] with everything that is wrong, not only the first.
-func Load(c working.Catalogue, folders ...fs.FS) (*Book, error) {
-	return load(c, bounds{deadline, heap}, folders...)
+func Load(c working.Catalogue, book fs.FS, houses ...fs.FS) (*Book, error) {
+	return load(c, bounds{deadline, heap}, bounds{ownDeadline, ownHeap}, book, houses...)
 }
 
-func load(c working.Catalogue, within bounds, folders ...fs.FS) (*Book, error) {
-	b := newBook(c, within, full, folders...)
+func load(c working.Catalogue, together, each bounds, book fs.FS, houses ...fs.FS) (*Book, error) {
+	b := newBook(c, together, each, full, book, houses...)
 	if err := b.load(); err != nil {
 		return nil, err
 	}
@@ -58,21 +68,25 @@ func load(c working.Catalogue, within bounds, folders ...fs.FS) (*Book, error) {
 // Open is a book in which [Load] is known to find nothing wrong, as a test holds for
 // the one in the program. It does not wait for it, so that a file can be read meanwhile,
 // and it does not look for the mistakes that only the compiler finds, which takes longer
-// than all the rest.
-func Open(c working.Catalogue, book fs.FS) *Book {
-	b := newBook(c, bounds{deadline, heap}, little, book)
+// than all the rest. The clauses of houses are checked in full; those with mistakes are
+// not judged by, and [Book.Judge] lists them as failed.
+func Open(c working.Catalogue, book fs.FS, houses ...fs.FS) *Book {
+	b := newBook(c, bounds{deadline, heap}, bounds{ownDeadline, ownHeap}, little, book, houses...)
 	go b.load()
 	return b
 }
 
 // newBook is a book that loads when it is first used.
-func newBook(c working.Catalogue, within bounds, care care, folders ...fs.FS) *Book {
-	b := &Book{names: namesOf(c), store: inmem.New(), bounds: within, reads: newReads()}
+func newBook(c working.Catalogue, together, each bounds, care care, book fs.FS, houses ...fs.FS) *Book {
+	b := &Book{
+		names: namesOf(c), store: inmem.New(), bounds: together, each: each, reads: newReads(),
+		housed: len(houses) > 0, ready: map[string]ready{},
+	}
 	what := func() string { return "loading the clauses" }
 	b.gathered = sync.OnceValues(func() (map[string]*ast.Module, error) {
 		out := make(chan map[string]*ast.Module, 1)
-		err := within.run(context.Background(), what, func(context.Context) error {
-			modules, wrong := b.gather(parse(folders, false))
+		err := together.run(context.Background(), what, func(context.Context) error {
+			modules, wrong := b.gather(parse(book, false))
 			out <- modules
 			return wrong.err()
 		})
@@ -86,29 +100,34 @@ func newBook(c working.Catalogue, within bounds, care care, folders ...fs.FS) *B
 		if err != nil {
 			return err
 		}
-		return within.run(context.Background(), what, func(context.Context) error { return b.compile(modules, care) })
+		if err := together.run(context.Background(), what, func(context.Context) error { return b.compile(modules, care) }); err != nil {
+			return err
+		}
+		b.wrong = b.join(houses, vocabulary(modules))
+		sortClauses(b.clauses)
+		b.limits, b.cases = inForce(b.clauses)
+		if care == full {
+			return b.wrong.err()
+		}
+		return nil
 	})
 	return b
 }
 
-// gather takes the clauses out of the files and tells all that is wrong with them.
+// gather takes the clauses of the book out of its files and tells all that is wrong with them.
 func (b *Book) gather(sources []source, wrong Problems) (map[string]*ast.Module, Problems) {
 	modules := map[string]*ast.Module{}
 	ids := map[string]string{}
 	for _, s := range sources {
-		if modules[s.file] != nil {
-			wrong = append(wrong, Problem{File: s.file, Text: "there are two files of this name; a house clause has a name of its own"})
-			continue
-		}
 		modules[s.file] = s.module
 		r := newReads()
 		wrong = append(wrong, s.hold(r)...)
 		b.reads.join(r)
-		if !s.house && s.module.Package.Path.String() == "data.vocab" {
+		if s.vocabulary() {
 			continue
 		}
 		clause, problems := s.clause(b.names)
-		clause.Asks = r.asks(b.names)
+		r.tell(clause, b.names)
 		wrong = append(wrong, problems...)
 		if other, twice := ids[clause.ID]; twice && clause.ID != "" {
 			wrong = append(wrong, Problem{File: s.file, Text: fmt.Sprintf("there is a clause %s already, in %s", clause.ID, other)})
@@ -116,15 +135,33 @@ func (b *Book) gather(sources []source, wrong Problems) (map[string]*ast.Module,
 		ids[clause.ID] = s.file
 		b.clauses = append(b.clauses, clause)
 	}
-	slices.SortFunc(b.clauses, func(x, y *review.Clause) int {
+	sortClauses(b.clauses)
+	return modules, wrong
+}
+
+// vocabulary is the modules that clauses are written in.
+func vocabulary(modules map[string]*ast.Module) map[string]*ast.Module {
+	out := map[string]*ast.Module{}
+	for name, m := range modules {
+		if (source{module: m}).vocabulary() {
+			out[name] = m
+		}
+	}
+	return out
+}
+
+// sortClauses puts clauses in order, by chapter and id.
+func sortClauses(all []*review.Clause) {
+	slices.SortFunc(all, func(x, y *review.Clause) int {
 		return cmp.Or(strings.Compare(x.Chapter, y.Chapter), strings.Compare(x.ID, y.ID))
 	})
-	return modules, wrong
 }
 
 // Clauses is every clause in force, by chapter and id.
 func (b *Book) Clauses() []*review.Clause {
-	if _, err := b.gathered(); err != nil {
+	if b.housed {
+		b.must()
+	} else if _, err := b.gathered(); err != nil {
 		panic(fault(err))
 	}
 	return b.clauses

@@ -53,7 +53,7 @@ func (b bounds) run(ctx context.Context, what func() string, f func(context.Cont
 		select {
 		case err := <-done:
 			if err != nil && ctx.Err() != nil { // the reason says more than what the engine says of it
-				return fmt.Errorf("%s: %w", what(), context.Cause(ctx))
+				return named(what(), context.Cause(ctx))
 			}
 			return err
 		case <-ctx.Done():
@@ -62,7 +62,7 @@ func (b bounds) run(ctx context.Context, what func() string, f func(context.Cont
 				done <- err
 				continue
 			case <-time.After(grace):
-				return fmt.Errorf("%s: %w, and could not be stopped", what(), context.Cause(ctx))
+				return named(what(), fmt.Errorf("%w, and could not be stopped", context.Cause(ctx)))
 			}
 		case <-tick.C:
 			if size := heapSize(); size > start+b.heap {
@@ -76,11 +76,21 @@ func (b bounds) run(ctx context.Context, what func() string, f func(context.Cont
 func guarded(what func() string, f func() error) (err error) {
 	defer func() {
 		if r := recover(); r != nil {
-			err = fmt.Errorf("%s: the Rego engine failed: %v", what(), r)
+			err = named(what(), fmt.Errorf("the Rego engine failed: %v", r))
 		}
 	}()
 	return f()
 }
+
+// named is an error with what it is about; as it is where that is said elsewhere.
+func named(what string, err error) error {
+	if what == "" {
+		return err
+	}
+	return fmt.Errorf("%s: %w", what, err)
+}
+
+func nameless() string { return "" }
 
 func heapSize() uint64 {
 	sample := []metrics.Sample{{Name: "/memory/classes/heap/objects:bytes"}}

@@ -146,7 +146,7 @@ const rad = 3.14159265358979 / 180
 
 func judge(t testing.TB, b *Book, l *working.Ledger) []*review.Judgement {
 	t.Helper()
-	got, err := b.Judge(context.Background(), l)
+	got, _, err := b.Judge(context.Background(), l)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -28,31 +28,44 @@ var checks = []ast.StageID{
 	ast.StageCheckDeprecatedBuiltins, ast.StageBuildRequiredCapabilities,
 }
 
+// compile makes the clauses of the book ready.
 func (b *Book) compile(modules map[string]*ast.Module, care care) error {
-	b.compiler = ast.NewCompiler().
+	var schemas *ast.SchemaSet
+	if care == full {
+		schemas = b.names.schemas(b.clauses...)
+	}
+	compiler, err := compiled(modules, care, schemas)
+	if err != nil {
+		return err
+	}
+	for _, c := range b.clauses {
+		q, err := prepare(compiler, c)
+		if err != nil {
+			return err
+		}
+		b.ready[c.ID] = ready{compiler, q}
+	}
+	return nil
+}
+
+// compiled is modules compiled together.
+func compiled(modules map[string]*ast.Module, care care, schemas *ast.SchemaSet) (*ast.Compiler, error) {
+	compiler := ast.NewCompiler().
 		WithCapabilities(capabilities()).
 		WithDefaultRegoVersion(ast.RegoV1)
 	if care == full {
-		b.compiler = b.compiler.WithSchemas(b.schemas()).WithStrict(true)
+		compiler = compiler.WithSchemas(schemas).WithStrict(true)
 	} else {
-		b.compiler = b.compiler.WithSkipStages(checks...)
+		compiler = compiler.WithSkipStages(checks...)
 		for _, m := range modules { // the compiler copies what it is given
 			m.Annotations, m.Comments = nil, nil
 		}
 	}
-	b.compiler.Compile(modules)
-	if b.compiler.Failed() {
-		return compilerProblems("", b.compiler.Errors).err()
+	compiler.Compile(modules)
+	if compiler.Failed() {
+		return nil, compilerProblems("", compiler.Errors).err()
 	}
-	b.limits, b.cases = inForce(b.clauses)
-	for _, c := range b.clauses {
-		q, err := b.prepare(c)
-		if err != nil {
-			return err
-		}
-		b.queries = append(b.queries, q)
-	}
-	return nil
+	return compiler, nil
 }
 
 const answers = ast.Var("judgements")
@@ -60,9 +73,9 @@ const answers = ast.Var("judgements")
 // prepare is the query that asks one clause for its judgements. One query a clause
 // costs little and lets every error name its clause. It holds nothing that a compiler
 // would have to rewrite.
-func (b *Book) prepare(c *review.Clause) (ast.Body, error) {
-	ref := ast.Ref{ast.DefaultRootDocument, text("book"), text(c.Chapter), text(c.ID), text("judgements")}
-	if len(b.compiler.GetRulesExact(ref)) == 0 {
+func prepare(compiler *ast.Compiler, c *review.Clause) (ast.Body, error) {
+	ref := ast.Ref{ast.DefaultRootDocument, text(root(c.Own)), text(c.Chapter), text(c.ID), text("judgements")}
+	if len(compiler.GetRulesExact(ref)) == 0 {
 		return nil, fmt.Errorf("clause %s has no rule `judgements contains ... if { ... }`", c.ID)
 	}
 	return ast.NewBody(ast.Equality.Expr(ast.NewTerm(answers), ast.NewTerm(ref))), nil

@@ -9,5 +9,9 @@
 // Clauses may come from strangers. They have no network, file, clock, environment
 // or random number, no function that can build a long text or a long number, a
 // limit on time and one on memory. A clause that meets a limit is an error and
-// never a verdict.
+// never a verdict. One of a house is loaded and judged by itself: where it fails, that
+// is listed, and everything else is judged as if it were not there.
+//
+// [Examine] and [Try] hold the clauses of a house to what is asked of those of the book,
+// and run their tests; [Draft] begins one.
 package judge

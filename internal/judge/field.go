@@ -25,7 +25,7 @@ func (m *metadata) mapping(where string, x any) map[string]any {
 	case map[string]any:
 		return x
 	}
-	m.say("%s is no mapping", where)
+	m.say("%s is no mapping; write {key: value}", where)
 	return nil
 }
 
@@ -36,7 +36,7 @@ func (m *metadata) list(where string, x any) []any {
 	case []any:
 		return x
 	}
-	m.say("%s is no list", where)
+	m.say("%s is no list; write [...]", where)
 	return nil
 }
 
@@ -46,7 +46,7 @@ func (m *metadata) maybe(where string, x any) string {
 	}
 	text, ok := scalar(x)
 	if !ok {
-		m.say("%s is no text", where)
+		m.say("%s is no text; write a word or a sentence", where)
 	}
 	return text
 }
@@ -54,7 +54,7 @@ func (m *metadata) maybe(where string, x any) string {
 func (m *metadata) text(where string, x any) string {
 	text := m.maybe(where, x)
 	if x == nil || x == "" {
-		m.say("%s is missing", where)
+		m.say("%s is missing; write it", where)
 	}
 	return text
 }
@@ -66,14 +66,14 @@ func (m *metadata) yes(where string, x any) bool {
 	case bool:
 		return x
 	}
-	m.say("%s is true or false", where)
+	m.say("%s is neither; %s is true or false", where, where)
 	return false
 }
 
 func (m *metadata) oneOf(where string, x any, words ...string) string {
 	text := m.text(where, x)
 	if text != "" && !slices.Contains(words, text) {
-		m.say("%s is one of %s", where, strings.Join(words, ", "))
+		m.say("%s is another word; %s is one of %s", where, where, strings.Join(words, ", "))
 	}
 	return text
 }

@@ -24,7 +24,7 @@ func FuzzClause(f *testing.F) {
 			return err
 		}
 		text, err := fs.ReadFile(rules.Book, name)
-		f.Add(strings.TrimSuffix(path.Base(name), ".rego"), string(text))
+		f.Add(strings.TrimSuffix(path.Base(name), ".rego"), strings.Replace(string(text), "package book.", "package house.", 1))
 		return err
 	})
 	if err != nil {
@@ -38,14 +38,14 @@ func FuzzClause(f *testing.F) {
 		if !fs.ValidPath(file) {
 			return
 		}
-		b, err := load(catalogue(), bounds{time.Second, heap}, book, fstest.MapFS{file: {Data: []byte(text)}})
+		b, err := load(catalogue(), bounds{time.Second, heap}, bounds{time.Second, ownHeap}, book, fstest.MapFS{file: {Data: []byte(text)}})
 		if err != nil {
 			if strings.Contains(err.Error(), "engine failed") {
 				t.Fatal(err)
 			}
 			return
 		}
-		got, err := b.Judge(context.Background(), ledger)
+		got, _, err := b.Judge(context.Background(), ledger)
 		if err != nil && len(got) > 0 {
 			t.Errorf("%d judgements with error %v", len(got), err)
 		}

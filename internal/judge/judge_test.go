@@ -180,7 +180,7 @@ func TestManyAtATime(t *testing.T) {
 	for range 8 {
 		wait.Go(func() {
 			for range 5 {
-				got, err := b.Judge(context.Background(), soundLoop().Ledger)
+				got, _, err := b.Judge(context.Background(), soundLoop().Ledger)
 				if err != nil || len(got) == 0 {
 					t.Errorf("%d judgements, error %v", len(got), err)
 				}
@@ -240,7 +240,7 @@ func TestNamesOutsideTheCatalogueAreRefused(t *testing.T) {
 	} {
 		l := soundLoop()
 		spoil(l)
-		_, err := b.Judge(context.Background(), l.Ledger)
+		_, _, err := b.Judge(context.Background(), l.Ledger)
 		if err == nil || !strings.Contains(err.Error(), name) {
 			t.Errorf("%s: error %v", name, err)
 		}
@@ -264,7 +264,7 @@ func TestInputFitsItsSchema(t *testing.T) {
 	l := soundLoop()
 	l.gap("settler", "lip_depth_fraction", "stopped", "/vessels/settler/well/lip_at")
 	l.Note(working.Fact{Subject: "shed", Name: "mains_power", At: "/mains", Missing: []string{"/pumps/main/supply"}})
-	schema, err := ast.InterfaceToValue(b.schema())
+	schema, err := ast.InterfaceToValue(b.names.schema(b.clauses...))
 	if err != nil {
 		t.Fatal(err)
 	}

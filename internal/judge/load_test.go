@@ -28,7 +28,7 @@ const houseClause = `# METADATA
 #   cases: [always]
 #   limits: {turn: {of: turn, most: 45 deg}}
 #   sources: [{grade: project judgement, text: tried with our rods}]
-package book.lines.house_turn
+package house.lines.house_turn
 
 import data.vocab
 
@@ -90,7 +90,7 @@ func TestAllThatIsWrongIsTold(t *testing.T) {
 #   remedies: [{solve: lip_at}, {solve: /a, replace: b}]
 #   example: [{at: vessels/x}]
 #   remedie: []
-package book.lines.bad
+package house.lines.bad
 `
 	_, err := Load(catalogue(), firstSeven, fstest.MapFS{"bad.rego": {Data: []byte(bad)}})
 	var problems Problems
@@ -99,10 +99,10 @@ package book.lines.bad
 	}
 	for _, want := range []string{
 		"title is missing", "description is missing", "strength is one of shall, should, may", "caution is missing",
-		"cases is missing", "limits/turn/most", `there is no quantity "nothing"`, "limits/empty needs least, most or both",
+		"cases is missing", "limits/turn/most", `there is no quantity "nothing"`, "limits/empty has no bound",
 		"limits/upside: least is more than most", "sources/0/grade is one of", "sources/0/text is missing",
-		`shows: there is no quantity "bend_los"; the nearest is "bend_loss"`, "remedies/0/solve is a place", "remedies/1 is either",
-		"example/0/at is a place", "example/0/value is missing", `there is no key "remedie"; the nearest is "remedies"`,
+		`shows: there is no quantity "bend_los"; the nearest is "bend_loss"`, "remedies/0/solve is no pointer", "remedies/1 names both or neither",
+		"example/0/at is no pointer", "example/0/value is missing", `there is no key "remedie"; the nearest is "remedies"`,
 	} {
 		if !slices.ContainsFunc(problems, func(p Problem) bool { return strings.Contains(p.Text, want) && p.File == "bad.rego" && p.Row > 0 }) {
 			t.Errorf("nothing says %q in\n%v", want, err)
@@ -121,10 +121,11 @@ func TestWrongFormsOfMetadataAreTold(t *testing.T) {
 		{"cases: [always]", "cases: [always]\n#   safety: perhaps", "safety is true or false"},
 		{"sources: [{grade: project judgement, text: tried with our rods}]", "sources: []", "sources is missing"},
 		{"strength: shall", "strength", "yaml"},
-		{"package book.lines.house_turn", "package house_turn", "the package of a clause is book.CHAPTER.CLAUSE"},
-		{"package book.lines.house_turn", "package vocab", "the package of a clause is book.CHAPTER.CLAUSE"},
-		{"package book.lines.house_turn", "package book.lines.other", "stands in a file of the same name: other.rego"},
-		{"package book.lines.house_turn", "package book.lines.sharp_bend", "there is a clause sharp_bend already, in book/lines/sharp_bend.rego"},
+		{"package house.lines.house_turn", "package house_turn", "the package of a clause of a house is house.CHAPTER.CLAUSE"},
+		{"package house.lines.house_turn", "package vocab", "the package of a clause of a house is house.CHAPTER.CLAUSE"},
+		{"package house.lines.house_turn", "package house.lines.other", "stands in a file of the same name: other.rego"},
+		{"package house.lines.house_turn", "package book.lines.house_turn", "the package of a clause of a house is house.CHAPTER.CLAUSE"},
+		{"package house.lines.house_turn", "package house.Lines.house_turn", `"Lines" is no name`},
 	} {
 		_, err := Load(catalogue(), firstSeven, house(c.from, c.to))
 		if err == nil || !strings.Contains(err.Error(), c.says) {
@@ -156,7 +157,7 @@ func TestFilesThatAreNoClauses(t *testing.T) {
 	for name, c := range map[string]struct{ text, says string }{
 		"empty.rego":  {"", "empty module"},
 		"remark.rego": {"# nothing\n", "empty module"},
-		"broken.rego": {"package book.a.broken\n\njudgements contains {\n", "broken.rego:"},
+		"broken.rego": {"package house.a.broken\n\njudgements contains {\n", "broken.rego:"},
 		"large.rego":  {strings.Repeat("#\n", mostBytes), "at most"},
 	} {
 		_, err := Load(catalogue(), firstSeven, fstest.MapFS{name: {Data: []byte(c.text)}})
@@ -165,8 +166,8 @@ func TestFilesThatAreNoClauses(t *testing.T) {
 		}
 	}
 	many := fstest.MapFS{}
-	for i := range mostFiles + 1 {
-		many[fmt.Sprintf("c%d.rego", i)] = &fstest.MapFile{Data: []byte("package book.a.b\n")}
+	for i := range mostOwn + 1 {
+		many[fmt.Sprintf("c%d.rego", i)] = &fstest.MapFile{Data: []byte("package house.a.b\n")}
 	}
 	if _, err := Load(catalogue(), firstSeven, many); err == nil || !strings.Contains(err.Error(), "more than") {
 		t.Errorf("too many files: error %.200v", err)

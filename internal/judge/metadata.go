@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -21,60 +22,112 @@ var grades = []string{"published", "common practice", "from memory", "project ju
 type metadata struct {
 	names names
 	file  string
-	row   int
+	row   int            // of the block
+	rows  map[string]int // of its keys
 	wrong Problems
 }
 
+// say tells what is wrong, on the row of the last of the keys that it begins with.
 func (m *metadata) say(format string, args ...any) {
-	m.wrong = append(m.wrong, Problem{m.file, m.row, fmt.Sprintf(format, args...)})
+	text := fmt.Sprintf(format, args...)
+	row := m.row
+	where, _, _ := strings.Cut(text, " ")
+	for _, key := range strings.Split(strings.TrimSuffix(where, ":"), "/") {
+		row = max(row, m.rows[key]) // that of a limit lies below that of all limits
+	}
+	m.wrong = append(m.wrong, Problem{m.file, row, text})
+}
+
+// find notes on which row each key of a METADATA block stands.
+func (m *metadata) find(comments []*ast.Comment, from, to int) {
+	m.rows = map[string]int{}
+	for _, c := range comments {
+		key, _, found := strings.Cut(strings.TrimSpace(string(c.Text)), ":")
+		if row := c.Location.Row; found && row >= from && row < to && m.rows[key] == 0 {
+			m.rows[key] = row
+		}
+	}
 }
 
 // clause is the clause that a file describes. It is of use only if no problem is told.
 func (s source) clause(n names) (*review.Clause, Problems) {
 	m := &metadata{names: n, file: s.file, row: s.module.Package.Location.Row}
-	c := &review.Clause{}
+	c := &review.Clause{Own: s.house}
 	var ok bool
 	if c.Chapter, c.ID, ok = s.place(); !ok {
-		m.say("the package of a clause is book.CHAPTER.CLAUSE")
+		m.say("it stands in another package; the package of a clause %sis %s.CHAPTER.CLAUSE", ofHouse(s.house), root(s.house))
 		return c, m.wrong
 	}
+	for _, name := range []string{c.Chapter, c.ID} {
+		if !id.MatchString(name) {
+			m.say("%.60q is no name; write at most 48 small letters, digits and underscores, a letter first", name)
+			return &review.Clause{Own: s.house}, m.wrong
+		}
+	}
 	if base := strings.TrimSuffix(path.Base(s.file), ".rego"); base != c.ID {
-		m.say("clause %s stands in a file of the same name: %s.rego", c.ID, c.ID)
+		m.say("clause %s stands in another file; a clause stands in a file of the same name: %s.rego", c.ID, c.ID)
 	}
 	if len(s.module.Annotations) != 1 || s.module.Annotations[0].Scope != "package" {
-		m.say("a clause has one METADATA block, with `scope: package`, above its package")
+		m.say("%d METADATA blocks, or one of another scope; write one METADATA block, with `scope: package`, above the package", len(s.module.Annotations))
 		return c, m.wrong
 	}
 	a := s.module.Annotations[0]
 	m.row = a.Location.Row
+	m.find(s.module.Comments, m.row, s.module.Package.Location.Row)
 	m.read(c, a)
 	return c, m.wrong
+}
+
+func ofHouse(house bool) string {
+	if house {
+		return "of a house "
+	}
+	return ""
 }
 
 func (m *metadata) read(c *review.Clause, a *ast.Annotations) {
 	c.Title, c.Why = oneLine(a.Title), oneLine(a.Description)
 	if c.Title == "" {
-		m.say("title is missing: the clause in one sentence")
+		m.say("title is missing; write the clause in one sentence")
 	}
 	if c.Why == "" {
-		m.say("description is missing: why the clause is there")
+		m.say("description is missing; write why the clause is there")
 	}
 	m.keys("custom", a.Custom, "strength", "safety", "caution", "cases", "limits", "sources", "shows", "remedies", "example")
 	c.Strength = review.Strength(m.oneOf("strength", a.Custom["strength"], "shall", "should", "may"))
 	c.Safety = m.yes("safety", a.Custom["safety"])
 	c.Caution = oneLine(m.maybe("caution", a.Custom["caution"]))
 	if c.Safety && c.Caution == "" {
-		m.say("caution is missing: a safety clause says what to mind at the work itself")
+		m.say("caution is missing; a safety clause says what to mind at the work itself")
 	}
 	c.Cases = known(m, "cases", a.Custom["cases"], "case", m.names.cases)
 	if len(c.Cases) == 0 {
-		m.say("cases is missing: the states that the clause is about, such as [always] or [run_worst]")
+		m.say("cases is missing; write the states that the clause is about, such as [always] or [run_worst]")
 	}
 	c.Limits = m.limits(a.Custom["limits"])
 	c.Sources = m.sources(a.Custom["sources"])
 	c.Shows = known(m, "shows", a.Custom["shows"], "quantity", m.names.quantities)
 	c.Levers = m.levers(a.Custom["remedies"])
 	c.Example = m.changes(a.Custom["example"])
+	m.plain("title", c.Title)
+	m.plain("description", c.Why)
+	m.plain("caution", c.Caution)
+	for i, s := range c.Sources {
+		m.plain(fmt.Sprintf("sources/%d", i), s.Text)
+	}
+}
+
+// mostWritten is how many letters a text of a clause may have. The longest of ours has 2600.
+const mostWritten = 8000
+
+// plain wants a text that can be printed as it is, and that somebody will read.
+func (m *metadata) plain(where, text string) {
+	if strings.ContainsFunc(text, func(r rune) bool { return !unicode.IsPrint(r) }) {
+		m.say("%s holds a character that cannot be printed; write it in plain letters", where)
+	}
+	if len(text) > mostWritten {
+		m.say("%s has %d bytes; write at most %d", where, len(text), mostWritten)
+	}
 }
 
 // limits are the bounds in SI units, by name.
@@ -97,9 +150,9 @@ func (m *metadata) limits(x any) []review.Limit {
 		l.Most = m.bound(where+"/most", one["most"], d.Kind)
 		switch {
 		case one["least"] == nil && one["most"] == nil:
-			m.say("%s needs least, most or both", where)
+			m.say("%s has no bound; it needs least, most or both", where)
 		case l.Least != nil && l.Most != nil && *l.Least > *l.Most:
-			m.say("%s: least is more than most", where)
+			m.say("%s: least is more than most; write bounds between which there is room", where)
 		}
 		out = append(out, l)
 	}
@@ -135,7 +188,7 @@ func (m *metadata) sources(x any) []review.Source {
 		})
 	}
 	if len(out) == 0 {
-		m.say("sources is missing: where the clause comes from; without one, {grade: project judgement, text: why}")
+		m.say("sources is missing; write where the clause comes from, or without one, {grade: project judgement, text: why}")
 	}
 	return out
 }
@@ -153,11 +206,11 @@ func (m *metadata) levers(x any) []review.Lever {
 		}
 		switch {
 		case (l.Solve == "") == (l.Replace == ""):
-			m.say("%s is either a place to solve for or an exchange to replace", where)
+			m.say("%s names both or neither; it is either a place to solve for or an exchange to replace", where)
 		case l.Solve != "" && !strings.HasPrefix(l.Solve, "/"):
-			m.say("%s/solve is a place in the system file, such as /vessels/{subject}/stands_at", where)
+			m.say("%s/solve is no pointer; it is a place in the system file, such as /vessels/{subject}/stands_at", where)
 		case l.Solve != "" && l.Toward == "":
-			m.say("%s/to is missing: what the number is rounded to, such as 5 mm", where)
+			m.say("%s/to is missing; write what the number is rounded to, such as 5 mm", where)
 		}
 		out = append(out, l)
 	}
@@ -172,10 +225,10 @@ func (m *metadata) changes(x any) []review.Change {
 		m.keys(where, entry, "at", "value")
 		at := m.text(where+"/at", entry["at"])
 		if at != "" && !strings.HasPrefix(at, "/") {
-			m.say("%s/at is a place in the system file, such as /vessels/tank/stands_at", where)
+			m.say("%s/at is no pointer; it is a place in the system file, such as /vessels/tank/stands_at", where)
 		}
 		if entry["value"] == nil {
-			m.say("%s/value is missing", where)
+			m.say("%s/value is missing; write what stands there", where)
 		}
 		out = append(out, review.Change{Pointer: at, Value: entry["value"]})
 	}

@@ -27,11 +27,11 @@ func TestOpenJudgesAsLoadDoes(t *testing.T) {
 	}
 	for _, name := range []string{"quarry-road.yaml", "quarry-road-as-found.yaml", "two-settlers.yaml", "siphon-beds.yaml"} {
 		l := surveyed(t, name)
-		want, err := loaded.Judge(context.Background(), l)
+		want, _, err := loaded.Judge(context.Background(), l)
 		if err != nil {
 			t.Fatal(err)
 		}
-		got, err := opened.Judge(context.Background(), l)
+		got, _, err := opened.Judge(context.Background(), l)
 		if err != nil || len(got) != len(want) || len(got) < 100 {
 			t.Fatalf("%s: %d judgements in place of %d, error %v", name, len(got), len(want), err)
 		}
@@ -50,7 +50,7 @@ func TestOpenJudgesAsLoadDoes(t *testing.T) {
 // What does not load after all is an error where it is judged by, and never a review without clauses.
 func TestOpenOfWhatDoesNotLoad(t *testing.T) {
 	b := Open(catalogue(), fstest.MapFS{"broken.rego": {Data: []byte("package book.a.broken\n\njudgements contains {\n")}})
-	if got, err := b.Judge(context.Background(), soundLoop().Ledger); err == nil || got != nil || !strings.Contains(err.Error(), "the book does not load: broken.rego:") {
+	if got, _, err := b.Judge(context.Background(), soundLoop().Ledger); err == nil || got != nil || !strings.Contains(err.Error(), "the book does not load: broken.rego:") {
 		t.Errorf("%d judgements, error %v", len(got), err)
 	}
 	defer func() {

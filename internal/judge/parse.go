@@ -22,36 +22,45 @@ const (
 type source struct {
 	file   string
 	module *ast.Module // parsed; nil if it cannot be
-	house  bool        // from a house folder, not from the book
+	house  bool        // of a house, not of the book
 	test   bool
 }
 
-// parse reads every Rego file below the folders. The first one holds the book
-// with its vocabulary; the others may only add clauses.
-func parse(folders []fs.FS, tests bool) ([]source, Problems) {
-	var all []source
-	var from []fs.FS // beside all
-	var wrong Problems
-	for i, folder := range folders {
-		err := fs.WalkDir(folder, ".", func(name string, d fs.DirEntry, err error) error {
-			test := strings.HasSuffix(name, "_test.rego")
-			if err != nil || d.IsDir() || path.Ext(name) != ".rego" || test && !tests {
-				return err
-			}
-			if len(all) == mostFiles {
-				return fmt.Errorf("more than %d files", mostFiles)
-			}
-			all, from = append(all, source{name, nil, i > 0, test}), append(from, folder)
-			return nil
-		})
-		if err != nil {
-			wrong = append(wrong, Problem{File: "folder of clauses", Text: "cannot be read: " + err.Error()})
+// regoFiles is the names of the Rego files below a folder, at most so many of them.
+func regoFiles(folder fs.FS, tests bool, most int) ([]string, error) {
+	var names []string
+	err := fs.WalkDir(folder, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || path.Ext(name) != ".rego" || isTest(name) && !tests {
+			return err
 		}
+		if len(names) == most {
+			return fmt.Errorf("it holds more than %d files", most)
+		}
+		names = append(names, name)
+		return nil
+	})
+	if err != nil {
+		return nil, fmt.Errorf("cannot be read: %w", err)
 	}
-	language, problems := capabilities(), make([]Problems, len(all))
-	err := newTurns(len(all), runtime.GOMAXPROCS(0)).take(func(i int) error {
-		return guarded(func() string { return all[i].file }, func() error {
-			all[i].module, problems[i] = parseFile(from[i], all[i].file, all[i].test, language)
+	return names, nil
+}
+
+// isTest says that a file holds the tests of the clause beside it.
+func isTest(name string) bool { return strings.HasSuffix(name, "_test.rego") }
+
+// parse reads every Rego file of the book with its vocabulary.
+func parse(book fs.FS, tests bool) ([]source, Problems) {
+	names, err := regoFiles(book, tests, mostFiles)
+	if err != nil {
+		return nil, Problems{{File: "folder of clauses", Text: err.Error()}}
+	}
+	all, problems := make([]source, len(names)), make([]Problems, len(names))
+	language := capabilities()
+	var wrong Problems
+	err = newTurns(len(all), runtime.GOMAXPROCS(0)).take(func(i int) error {
+		all[i] = source{file: names[i], test: isTest(names[i])}
+		return guarded(func() string { return names[i] }, func() error {
+			all[i].module, problems[i] = parseFile(book, names[i], all[i].test, language)
 			return nil
 		})
 	})
@@ -85,6 +94,18 @@ func parseFile(folder fs.FS, name string, test bool, language *ast.Capabilities)
 	return module, nil
 }
 
+// problemsIn is an error as what is wrong with a file.
+func problemsIn(file string, err error) Problems {
+	var list Problems
+	switch {
+	case err == nil:
+		return nil
+	case errors.As(err, &list):
+		return list
+	}
+	return Problems{{File: file, Text: err.Error()}}
+}
+
 // compilerProblems is what the parser or the compiler of Rego has to say.
 func compilerProblems(file string, err error) Problems {
 	var list ast.Errors
@@ -96,7 +117,10 @@ func compilerProblems(file string, err error) Problems {
 	}
 	var out Problems
 	for _, e := range list {
-		p := Problem{File: file, Text: e.Message}
+		p := Problem{File: file, Text: oneLine(e.Message)}
+		if name, ok := strings.CutPrefix(e.Message, "undefined function "); ok {
+			p.Text = forbidden(name)
+		}
 		if e.Location != nil {
 			p.File, p.Row = e.Location.File, e.Location.Row
 		}
@@ -106,6 +130,16 @@ func compilerProblems(file string, err error) Problems {
 		out = append(out, p)
 	}
 	return out
+}
+
+// forbidden says of a function that clauses do not have why they do not.
+func forbidden(name string) string {
+	for _, b := range ast.CapabilitiesForThisVersion().Builtins {
+		if b.Name == name {
+			return "a clause may not call " + name + ", which reaches outside or builds what has no end; compare and count what input holds"
+		}
+	}
+	return "there is no function " + name + "; data.vocab has held, asked, any_of, all_of, excused and on"
 }
 
 // misspelt says which name of a reference is not known.

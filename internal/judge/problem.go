@@ -10,8 +10,17 @@ import (
 // Problem is one thing that is wrong with a file of clauses.
 type Problem struct {
 	File string
-	Row  int // from 1; 0 if it concerns the file as a whole
-	Text string
+	Row  int    // from 1; 0 if it concerns the file as a whole
+	Text string // what was found; after the first semicolon, what to write instead
+}
+
+// Parts is what was found, and what to write instead.
+func (p Problem) Parts() (found, write string) {
+	found, write, _ = strings.Cut(p.Text, "; ")
+	if write == "" {
+		write = "see how `dryfit clauses draft` writes a clause"
+	}
+	return found, write
 }
 
 func (p Problem) String() string {

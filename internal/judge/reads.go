@@ -7,20 +7,28 @@ import (
 	"strconv"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"dryfit/internal/review"
 )
 
 // columns are the parts of the input that clauses read by name, with the number
 // of names that have to stand in full.
 var columns = map[string]int{"quantities": 1, "facts": 1, "sets": 1, "relations": 1, "limits": 2, "cases": 2}
 
-// reads are the names of the columns that modules read.
-type reads struct{ quantities, facts map[string]bool }
+// reads are the names of the columns that modules read, and of the sets and relations.
+type reads struct{ quantities, facts, over map[string]bool }
 
-func newReads() reads { return reads{map[string]bool{}, map[string]bool{}} }
+func newReads() reads { return reads{map[string]bool{}, map[string]bool{}, map[string]bool{}} }
 
 func (r reads) join(other reads) {
 	maps.Copy(r.quantities, other.quantities)
 	maps.Copy(r.facts, other.facts)
+	maps.Copy(r.over, other.over)
+}
+
+// tell enters in a clause the names that it reads.
+func (r reads) tell(c *review.Clause, n names) {
+	c.Asks, c.Reads, c.Over = r.asks(n), sorted(r.quantities), sorted(r.over)
 }
 
 // asks is the names of the facts that are read, with what each means.
@@ -32,9 +40,12 @@ func (r reads) asks(n names) []string {
 	return out
 }
 
+const onlyVocabulary = "a clause reads data.vocab and its own rules, and no other part of data; write what it needs into its own file"
+
 // hold checks what the compiler does not: that every name of the input stands in
-// full, so that the compiler can check it; that nothing is replaced by `with`; and
-// that no number is too large to work with. It adds the columns that are read.
+// full, so that the compiler can check it; that nothing of other clauses is read; that
+// nothing is replaced by `with`; and that no number is too large to work with. It adds the
+// columns that are read.
 func (s source) hold(r reads) Problems {
 	var wrong Problems
 	say := func(at *ast.Location, text string) {
@@ -42,7 +53,9 @@ func (s source) hold(r reads) Problems {
 	}
 	for _, i := range s.module.Imports {
 		if ref, ok := i.Path.Value.(ast.Ref); ok && ref[0].Equal(ast.InputRootDocument) {
-			say(i.Loc(), "write input out in full where it is read, and do not import it")
+			say(i.Loc(), "input is imported; write it out in full where it is read, and do not import it")
+		} else if ok && ref[0].Equal(ast.DefaultRootDocument) && !s.within(ref) {
+			say(i.Loc(), onlyVocabulary)
 		}
 	}
 	var walk *ast.GenericVisitor
@@ -60,15 +73,21 @@ func (s source) hold(r reads) Problems {
 			switch v := x.Value.(type) {
 			case ast.Number:
 				if f, err := strconv.ParseFloat(string(v), 64); err != nil || math.IsInf(f, 0) {
-					say(x.Loc(), "this number is too large")
+					say(x.Loc(), "this number is too large; write one below 1e300")
 				}
 			case ast.Ref:
 				if v[0].Equal(ast.InputRootDocument) && !r.add(v) {
-					say(x.Loc(), "write the name in full, such as input.quantities.flow, input.sets.lines or input.limits.lines.carries_flow")
+					say(x.Loc(), "a name of input is left open; write the name in full, such as input.quantities.flow, input.sets.lines or input.limits.lines.carries_flow")
+				}
+				if v[0].Equal(ast.DefaultRootDocument) && !s.within(v) {
+					say(x.Loc(), onlyVocabulary)
 				}
 			case ast.Var:
 				if x.Equal(ast.InputRootDocument) {
 					say(x.Loc(), "input cannot be handed on as a whole; hand on one column, such as input.quantities.flow")
+				}
+				if x.Equal(ast.DefaultRootDocument) {
+					say(x.Loc(), onlyVocabulary)
 				}
 			}
 		}
@@ -109,17 +128,37 @@ func (r reads) add(ref ast.Ref) bool {
 		r.quantities[name] = true
 	case "facts":
 		r.facts[name] = true
+	case "sets", "relations":
+		r.over[name] = true
 	}
 	return true
 }
 
-// place is the chapter and the clause of the package data.book.CHAPTER.CLAUSE.
+// vocabulary says that a file of the book is no clause: it holds the words that clauses are written in.
+func (s source) vocabulary() bool { return !s.house && s.module.Package.Path.String() == "data.vocab" }
+
+// root is the first word of the packages of the book, or of those of a house.
+func root(house bool) string {
+	if house {
+		return "house"
+	}
+	return "book"
+}
+
+// place is the chapter and the clause of the package data.book.CHAPTER.CLAUSE, or of
+// data.house.CHAPTER.CLAUSE.
 func (s source) place() (chapter, clause string, ok bool) {
 	p := s.module.Package.Path
-	if len(p) != 4 || word(p[1]) != "book" { // the first is always data
+	if len(p) != 4 || word(p[1]) != root(s.house) { // the first is always data
 		return "", "", false
 	}
 	return word(p[2]), word(p[3]), true
+}
+
+// within says that a reference to data stays in the vocabulary or in the file itself.
+func (s source) within(ref ast.Ref) bool {
+	own := s.module.Package.Path
+	return len(ref) > 1 && word(ref[1]) == "vocab" || len(ref) >= len(own) && ref.HasPrefix(own)
 }
 
 func word(t *ast.Term) string {

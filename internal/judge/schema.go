@@ -15,7 +15,7 @@ import (
 // loaded clauses only.
 func (b *Book) InputSchema() []byte {
 	b.must()
-	s := b.schema()
+	s := b.names.schema(b.clauses...)
 	s["$schema"] = "https://json-schema.org/draft/2020-12/schema"
 	s["title"] = "What a clause sees of a loop"
 	text, err := json.MarshalIndent(s, "", "  ")
@@ -28,8 +28,9 @@ func (b *Book) InputSchema() []byte {
 type object = map[string]any
 
 // schema types the input at its root. Every name of the catalogue is a property of
-// its own and no other is allowed, so that a misspelt name does not compile.
-func (b *Book) schema() object {
+// its own and no other is allowed, so that a misspelt name does not compile. Limits and
+// cases are those of the clauses.
+func (n names) schema(clauses ...*review.Clause) object {
 	value := closed(object{"value": typed("number"), "low": typed("number"), "high": typed("number"), "when": typed("string")})
 	texts := object{"type": "array", "items": typed("string")}
 	entry := object{"type": "object", "required": []string{"at"}, "additionalProperties": false, "properties": object{
@@ -41,20 +42,20 @@ func (b *Book) schema() object {
 		"at": typed("string"), "word": typed("string"), "missing": texts,
 	}}
 	quantities, facts, sets, relations := object{}, object{}, object{}, object{}
-	for name, d := range b.names.quantities {
+	for name, d := range n.quantities {
 		quantities[name] = described(column(entry), d.Title)
 	}
-	for name, d := range b.names.facts {
+	for name, d := range n.facts {
 		facts[name] = described(column(answer), d.Title)
 	}
-	for name := range b.names.sets {
+	for name := range n.sets {
 		sets[name] = texts
 	}
-	for name := range b.names.relations {
+	for name := range n.relations {
 		relations[name] = object{"type": "object", "additionalProperties": texts}
 	}
 	limits, cases := object{}, object{}
-	for _, c := range b.clauses {
+	for _, c := range clauses {
 		into(limits, c.Chapter)[c.ID] = limitSchema(c)
 		into(cases, c.Chapter)[c.ID] = texts
 	}
@@ -112,8 +113,8 @@ func into(m object, key string) object {
 }
 
 // schemas hands the schema of the root to the compiler.
-func (b *Book) schemas() *ast.SchemaSet {
+func (n names) schemas(clauses ...*review.Clause) *ast.SchemaSet {
 	set := ast.NewSchemaSet()
-	set.Put(ast.SchemaRootRef, b.schema())
+	set.Put(ast.SchemaRootRef, n.schema(clauses...))
 	return set
 }

@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -22,6 +23,7 @@ type held struct {
 // hold keeps the inputs of a submission that do not stand in what all began from.
 func (c *Counter) hold(m *Marked) {
 	doc := m.Review.System.Document
+	m.Departs = c.departures(doc)
 	for _, in := range inputsOf(doc) {
 		if !c.starting[in.same] {
 			text, _ := doc.Text(in.pointer)
@@ -30,38 +32,68 @@ func (c *Counter) hold(m *Marked) {
 	}
 }
 
+// departures is the keys of what all began from whose values are others in a file, or gone. Who may set
+// the aim of the loop or the price of a part in the file can make them easy to reach.
+func (c *Counter) departures(doc *system.Document) []string {
+	if c.starter == nil {
+		return nil
+	}
+	var out []string
+	for _, in := range valuesOf(c.starter) {
+		was, _ := c.starter.Text(in.pointer)
+		if now, there := doc.Text(in.pointer); !there || strings.Join(strings.Fields(now), " ") != strings.Join(strings.Fields(was), " ") {
+			out = append(out, system.Dotted(in.pointer))
+		}
+	}
+	return out
+}
+
 // pairs finds the pairs of submissions that share inputs which few others have, at least as many as the
-// guide says, in the order of their numbers. Names, notes and prices do not count.
+// guide says, or nearly all inputs that not most of the class have, in the order of their numbers. Names, notes and prices do not count.
 func (c *Counter) pairs() []Pair {
 	if c.guide.Alike == 0 {
 		return nil
 	}
 	holders := map[string][]held{}
+	own := map[*Marked]int{} // inputs that not most have
 	for _, in := range c.inputs {
 		holders[in.same] = append(holders[in.same], in)
 	}
-	most := few(len(c.marked)) + 2
-	found := map[[2]int]*Pair{}
+	half, most := max(len(c.marked)/2, 2), few(len(c.marked))+2
+	type shared struct {
+		Pair
+		rare int
+	}
+	found := map[[2]int]*shared{}
 	for _, in := range c.inputs { // in the order of the submissions and of their files
 		list := holders[in.same]
-		if len(list) < 2 || len(list) > most {
+		if len(list) > half {
 			continue
 		}
+		own[in.m]++
 		for _, other := range list {
 			if other.m.Number <= in.m.Number {
 				continue
 			}
 			at := [2]int{in.m.Number, other.m.Number}
 			if found[at] == nil {
-				found[at] = &Pair{A: in.m, B: other.m}
+				found[at] = &shared{Pair: Pair{A: in.m, B: other.m}}
 			}
-			found[at].Agrees = append(found[at].Agrees, Agreed{Key: in.key, Text: in.text, At: in.at, Bt: other.at, Others: len(list) - 2})
+			p := found[at]
+			p.Agrees = append(p.Agrees, Agreed{Key: in.key, Text: in.text, At: in.at, Bt: other.at, Others: len(list) - 2})
+			if len(list) <= most {
+				p.rare++
+			}
 		}
 	}
 	var out []Pair
 	for _, p := range found {
-		if len(p.Agrees) >= c.guide.Alike {
-			out = append(out, *p)
+		nearlyAll := 10*len(p.Agrees) >= 9*min(own[p.A], own[p.B]) // however many have the same
+		if !nearlyAll {
+			p.Agrees = slices.DeleteFunc(p.Agrees, func(a Agreed) bool { return a.Others+2 > most })
+		}
+		if len(p.Agrees) >= c.guide.Alike && (nearlyAll || p.rare >= c.guide.Alike) {
+			out = append(out, p.Pair)
 		}
 	}
 	sort.Slice(out, func(i, j int) bool {
@@ -74,11 +106,21 @@ func (c *Counter) pairs() []Pair {
 	return out
 }
 
+// valuesOf is every value that a file says about its loop, names, notes and what was stated apart.
+func valuesOf(doc *system.Document) []input {
+	return walked(doc, func(name string) bool { return passedOver[name] && name != "prices" }, func(string) bool { return true })
+}
+
 // input is one value of a file, and what it has in common with the same one elsewhere.
 type input struct{ pointer, same string }
 
 // inputsOf is every value with a digit in it that is no name, note or day: what somebody measured, chose or worked out.
 func inputsOf(doc *system.Document) []input {
+	return walked(doc, func(name string) bool { return passedOver[name] }, func(text string) bool { return strings.ContainsAny(text, "0123456789") })
+}
+
+// walked is the values of a file in its order, without what stands under some keys.
+func walked(doc *system.Document, passed, wanted func(string) bool) []input {
 	var out []input
 	var walk func(p system.Part, pointer string)
 	walk = func(p system.Part, pointer string) {
@@ -86,7 +128,7 @@ func inputsOf(doc *system.Document) []input {
 		switch {
 		case p.IsMapping():
 			for _, name := range p.Keys() {
-				if below, _ := p.Key(name); !passedOver[name] {
+				if below, _ := p.Key(name); !passed(name) {
 					walk(below, system.Child(pointer, name))
 				}
 			}
@@ -95,7 +137,7 @@ func inputsOf(doc *system.Document) []input {
 				walk(item, system.Element(pointer, i))
 			}
 		default:
-			if text := strings.Join(strings.Fields(p.String()), " "); strings.ContainsAny(text, "0123456789") {
+			if text := strings.Join(strings.Fields(p.String()), " "); wanted(text) {
 				out = append(out, input{pointer, pointer + "\x00" + text})
 			}
 		}

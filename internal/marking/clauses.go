@@ -51,7 +51,7 @@ func metWords(met, applying int) string {
 	case met == applying:
 		return fmt.Sprintf("all %d clauses that apply are met", met)
 	case applying == 1:
-		return "its clause is open"
+		return "its clause is not met, or cannot be judged"
 	}
 	return fmt.Sprintf("%d of %d clauses that apply are met", met, applying)
 }

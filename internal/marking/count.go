@@ -17,13 +17,14 @@ type Counter struct {
 	clauses  map[string]*ClauseCount
 	missing  map[string]int
 	inputs   []held
-	starting map[string]bool // what the file says that all began from
+	starter  *system.Document // what all began from; nil without
+	starting map[string]bool  // its inputs
 }
 
 // NewCounter begins a class. The starter may be nil.
 func NewCounter(g *Guide, starter *system.Document) *Counter {
 	c := &Counter{guide: g, clauses: map[string]*ClauseCount{}, missing: map[string]int{}, starting: map[string]bool{}}
-	if starter != nil {
+	if c.starter = starter; starter != nil {
 		for _, in := range inputsOf(starter) {
 			c.starting[in.same] = true
 		}
@@ -68,11 +69,9 @@ func (m *Marked) release() {
 // Class is the class so far.
 func (c *Counter) Class(moderation string, changes []Moderation) *Class {
 	out := &Class{Guide: c.guide, Marked: c.marked, Moderate: moderation}
-	names := map[string]bool{}
 	var totals []float64
 	var marked []*Marked // without those that dryfit itself failed at
 	for _, m := range c.marked {
-		names[m.Name] = true
 		if m.Fault == "" {
 			marked, totals = append(marked, m), append(totals, m.Total)
 		}
@@ -95,7 +94,7 @@ func (c *Counter) Class(moderation string, changes []Moderation) *Class {
 		out.Items = append(out.Items, one)
 	}
 	for _, change := range changes {
-		if !names[change.Submission] {
+		if !slices.ContainsFunc(c.marked, func(m *Marked) bool { return m.isNamed(change.Submission) }) {
 			out.Unfit = append(out.Unfit, change)
 		}
 	}

@@ -20,9 +20,12 @@ const mostTried = 6
 // anew with it made, which again reviews; the other items stay as they are. Stated values are not
 // looked at then: whoever changes the loop works them out anew.
 func Gains(g *Guide, m *Marked, again func(edits []system.Edit) (*review.Review, error)) error {
+	if m.Changed != nil {
+		return nil // the total was set by hand
+	}
 	if m.Review == nil {
-		if len(m.Problems) > 0 {
-			m.Gains = []Gain{{Marks: g.most() - m.Total, UpTo: true, Do: fmt.Sprintf("put right what keeps the file from being read: %s", places(len(m.Problems)))}}
+		if most := g.Total - m.Total; len(m.Problems) > 0 && most > 0 {
+			m.Gains = []Gain{{Marks: most, UpTo: true, Do: fmt.Sprintf("put right what keeps the file from being read: %s", places(len(m.Problems)))}}
 		}
 		return nil
 	}
@@ -61,7 +64,7 @@ func (k *marker) unsaid(m *Marked) float64 {
 		case *ClausesMet:
 			wants = slices.ContainsFunc(task.Which.Picked, func(c *review.Clause) bool { return k.verdictOf(c.ID) == review.Undetermined })
 		}
-		if wants {
+		if wants && line.Changed == nil {
 			marks[line.Item] = line.Item.Marks
 		}
 	}
@@ -82,17 +85,6 @@ func dottedAll(pointers []string) []string {
 		out = append(out, system.Dotted(p))
 	}
 	return out
-}
-
-// most is what a submission can get.
-func (g *Guide) most() float64 {
-	most := g.Total
-	for _, item := range g.Items {
-		if item.Bonus {
-			most += item.Marks
-		}
-	}
-	return most
 }
 
 // with is the total of a submission with some items at other marks, and without some caps.
@@ -122,7 +114,7 @@ func (k *marker) ofLines(m *Marked, after bool) []Gain {
 	was := m.with(nil, free)
 	for _, line := range m.Lines {
 		lost := line.Item.Marks - line.Marks
-		if lost <= 0 {
+		if lost <= 0 || line.Changed != nil {
 			continue
 		}
 		var do string
@@ -134,7 +126,7 @@ func (k *marker) ofLines(m *Marked, after bool) []Gain {
 		case *GroundsGiven:
 			do = "give " + strings.Join(short(line.Lost), ", ")
 		case *Requirement:
-			do = "reach what the brief asks, " + line.Item.Title + ": " + strings.Join(line.Reasons, "; ")
+			do = "reach what the brief asks (" + line.Item.Title + "): " + strings.Join(line.Reasons, "; ")
 		default:
 			continue
 		}
@@ -150,7 +142,7 @@ func (k *marker) toState(task *StatedRight, line Line) string {
 	switch {
 	case w == nil:
 		return "work out and state " + line.Item.Title
-	case w.Right == nil:
+	case w.Right == nil && w.Carried == nil:
 		return "give the inputs from which " + line.Item.Title + " follows"
 	case len(w.Slips) > 0:
 		return "work out anew " + line.Item.Title + ": likely " + w.Slips[0].Words
@@ -227,9 +219,7 @@ func (k *marker) anew(m *Marked, r *review.Review) float64 {
 	other := Marked{}
 	then := newMarker(k.g, r)
 	for _, line := range m.Lines {
-		if _, stated := line.Item.Task.(*StatedRight); !stated {
-			fresh := Line{Item: line.Item}
-			then.mark(&fresh)
+		if fresh := (Line{Item: line.Item}); then.counts(line, &fresh) {
 			line.Marks = k.g.rounded(min(max(fresh.Marks, 0), line.Item.Marks))
 		}
 		other.Lines = append(other.Lines, line)
@@ -237,6 +227,18 @@ func (k *marker) anew(m *Marked, r *review.Review) float64 {
 	other.Caps = then.caps()
 	other.add()
 	return other.Total
+}
+
+// counts marks an item anew after a change of the loop, and says that this counts: what was changed by hand
+// stays, stated values are worked out anew by their author, and a part that the change brings and that has no price yet
+// says nothing of the cost.
+func (k *marker) counts(was Line, fresh *Line) bool {
+	if _, stated := was.Item.Task.(*StatedRight); stated || was.Changed != nil {
+		return false
+	}
+	k.mark(fresh)
+	task, is := was.Item.Task.(*Requirement)
+	return !is || task.Quantity != Cost || k.costs().Unpriced == 0 || slices.Contains(was.Lost, "prices")
 }
 
 // ifMet is the total if a clause were met everywhere.
@@ -253,7 +255,7 @@ func (k *marker) ifMet(m *Marked, clauses ...string) float64 {
 	}
 	marks := map[*Item]float64{}
 	for _, line := range m.Lines {
-		if task, ok := line.Item.Task.(*ClausesMet); ok {
+		if task, ok := line.Item.Task.(*ClausesMet); ok && line.Changed == nil {
 			fresh := Line{Item: line.Item}
 			then.clausesMet(&fresh, task)
 			marks[line.Item] = k.g.rounded(fresh.Marks)

@@ -29,7 +29,7 @@ func (r *guideReader) value(at string, w written, m measure) (quantity.Quantity,
 		} else if m.unit != "" && write == m.kind.Example() {
 			write = "it in " + m.unit
 		}
-		r.add(at, quoted(why.Text)+": "+why.Problem, "write "+write)
+		r.Add(at, quoted(why.Text)+": "+why.Problem, "write "+write)
 		return q, false
 	}
 	if ours := review.BasisOf(m.title); m.kind == quantity.Concentration && q.Basis != "" && q.Basis != ours {
@@ -37,7 +37,7 @@ func (r *guideReader) value(at string, w written, m measure) (quantity.Quantity,
 		if ours == "" {
 			found, write = "without such a sign", "leave "+quoted(q.Basis)+" out"
 		}
-		r.add(at, quoted(string(w))+", where "+m.name+" is worked out "+found, write)
+		r.Add(at, quoted(string(w))+", where "+m.name+" is worked out "+found, write)
 		return q, false
 	}
 	return q, err == nil
@@ -53,15 +53,15 @@ func (r *guideReader) tolerance(at string, f bandForm, m measure) (Tolerance, bo
 		if !review.OnAScale(m.kind, m.name) {
 			return false
 		}
-		r.add(at, "a share of "+m.name+", whose scale has no natural zero", "write how far off with its unit, as in `within: "+strings.TrimSpace("0.5 "+m.unit)+"`")
+		r.Add(at, "a share of "+m.name+", whose scale has no natural zero", "write how far off with its unit, as in `within: "+strings.TrimSpace("0.5 "+m.unit)+"`")
 		return true
 	}
 	switch {
 	case f.Within == nil && f.Ratio == nil:
-		r.add(at, "a band that does not say how near", "add `within`, as in `within: 2 %`, or `ratio`, as in `ratio: 1.25`")
+		r.Add(at, "a band that does not say how near", "add `within`, as in `within: 2 %`, or `ratio`, as in `ratio: 1.25`")
 		return Tolerance{}, false
 	case f.Within != nil && f.Ratio != nil:
-		r.add(at+"/ratio", "`ratio` beside `within`", "keep one of them")
+		r.Add(at+"/ratio", "`ratio` beside `within`", "keep one of them")
 		return Tolerance{}, false
 	case f.Ratio != nil:
 		if scale(at + "/ratio") {
@@ -84,12 +84,12 @@ func (r *guideReader) tolerance(at string, f bandForm, m measure) (Tolerance, bo
 		if m.unit != "" {
 			write += ", or " + quoted(string(*f.Within)+" "+m.unit)
 		}
-		r.add(at+"/within", quoted(string(*f.Within))+": a unit is missing", write)
+		r.Add(at+"/within", quoted(string(*f.Within))+": a unit is missing", write)
 		return Tolerance{}, false
 	}
 	t, ok := r.above(at+"/within", *f.Within, off)
 	if f.Floor != nil {
-		r.add(at+"/floor", "a floor under a tolerance that has none: it is no share", "take `floor` out")
+		r.Add(at+"/floor", "a floor under a tolerance that has none: it is no share", "take `floor` out")
 		ok = false
 	}
 	return Tolerance{How: Absolute, T: t}, ok
@@ -110,10 +110,10 @@ func (r *guideReader) above(at string, w written, m measure) (float64, bool) {
 	switch {
 	case !ok:
 	case q.SI < 0:
-		r.add(at, quoted(string(w))+", which is below zero", "write how far off it may be to either side: 0 or more")
+		r.Add(at, quoted(string(w))+", which is below zero", "write how far off it may be to either side: 0 or more")
 		ok = false
 	case m.kind == quantity.Money && q.Unit != m.unit:
-		r.add(at, quoted(string(w))+" beside bounds in "+m.unit, "write it in "+m.unit)
+		r.Add(at, quoted(string(w))+" beside bounds in "+m.unit, "write it in "+m.unit)
 		ok = false
 	}
 	return q.SI, ok
@@ -123,7 +123,7 @@ func (r *guideReader) above(at string, w written, m measure) (float64, bool) {
 func (r *guideReader) bands(at string, forms []bandForm, m measure) (bands []Band, top float64) {
 	for j, f := range forms {
 		here := system.Element(at, j)
-		if !r.sound(here + "/marks") {
+		if !r.Sound(here + "/marks") {
 			f.Marks = math.NaN() // which is neither more nor less than anything
 		}
 		top = math.Max(top, f.Marks)
@@ -134,11 +134,11 @@ func (r *guideReader) bands(at string, forms []bandForm, m measure) (bands []Ban
 		band := Band{t, f.Marks}
 		for _, nearer := range bands {
 			if nearer.Within.covers(t) {
-				r.add(here, "a band that no value reaches: the one before it, within "+nearer.Within.Words(m.kind, m.unit)+", is as wide", "put the nearest band first, or take this one out")
+				r.Add(here, "a band that no value reaches: the one before it, within "+nearer.Within.Words(m.kind, m.unit)+", is as wide", "put the nearest band first, or take this one out")
 				break
 			}
 			if t.covers(nearer.Within) && band.Marks >= nearer.Marks {
-				r.add(here+"/marks", quoted(MarksNumber(band.Marks))+", no less than a nearer band gives", "write less than "+MarksNumber(nearer.Marks)+", or take the nearer band out")
+				r.Add(here+"/marks", quoted(MarksNumber(band.Marks))+", no less than a nearer band gives", "write less than "+MarksNumber(nearer.Marks)+", or take the nearer band out")
 				break
 			}
 		}
@@ -150,7 +150,7 @@ func (r *guideReader) bands(at string, forms []bandForm, m measure) (bands []Ban
 // top wants the best of the bands to give the marks of the item.
 func (r *guideReader) top(at string, top, marks float64) {
 	if math.Abs(top-marks) > guard {
-		r.add(at, "bands of which the best gives "+MarksNumber(top)+", in an item of "+MarksWords(marks), "give the best band "+MarksWords(marks)+", or the item "+MarksNumber(top))
+		r.Add(at, "bands of which the best gives "+MarksNumber(top)+", in an item of "+MarksWords(marks), "give the best band "+MarksWords(marks)+", or the item "+MarksNumber(top))
 	}
 }
 

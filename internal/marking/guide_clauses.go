@@ -30,21 +30,21 @@ func (r *guideReader) clauses(at string, f clausesForm) Clauses {
 	for _, c := range r.book {
 		chapters = append(chapters, c.Chapter)
 	}
-	known := r.sound(at)
+	known := r.Sound(at)
 	for i, id := range f.IDs {
 		known = r.clause(system.Element(at+"/ids", i), id) != nil && known
 	}
 	if f.Chapter != "" && !slices.Contains(chapters, f.Chapter) {
 		slices.Sort(chapters)
-		r.add(at+"/chapter", "the chapter "+quoted(f.Chapter)+", which is not in the book",
+		r.Add(at+"/chapter", "the chapter "+quoted(f.Chapter)+", which is not in the book",
 			orNearest(f.Chapter, chapters, "the chapters are "+series(slices.Compact(chapters))))
 		known = false
 	}
 	switch w.Picked = w.Pick(r.book); {
 	case len(f.IDs) == 0 && f.Chapter == "" && f.Strength == "" && !f.Safety:
-		r.add(at, "clauses that are not named", "add one of `ids`, `chapter`, `strength` and `safety`")
+		r.Add(at, "clauses that are not named", "add one of `ids`, `chapter`, `strength` and `safety`")
 	case known && len(w.Picked) == 0:
-		r.add(at, "a choice that picks no clause: none meets all of its conditions", "take a condition out; `dryfit clauses` lists the book")
+		r.Add(at, "a choice that picks no clause: none meets all of its conditions", "take a condition out; `dryfit clauses` lists the book")
 	}
 	return w
 }
@@ -61,7 +61,7 @@ func (r *guideReader) clause(at, id string) *review.Clause {
 	if id == "" {
 		return nil // the schema has refused that
 	}
-	r.add(at, "the clause "+quoted(id)+", which is not in the book", orNearest(id, ids, "`dryfit clauses` lists the book"))
+	r.Add(at, "the clause "+quoted(id)+", which is not in the book", orNearest(id, ids, "`dryfit clauses` lists the book"))
 	return nil
 }
 
@@ -73,7 +73,7 @@ func (r *guideReader) clausesMet(at string, f clausesForm) Task {
 func (r *guideReader) shareUsed(at string, marks float64, f ofLimitForm) Task {
 	task := &ShareUsed{Clause: r.clause(at+"/clause", f.Clause)}
 	if c := task.Clause; c != nil && !r.hasShare(c) {
-		r.add(at+"/clause", "the clause "+quoted(c.ID)+", which uses no share of a limit: it asks for a fact, or holds a scale without a natural zero",
+		r.Add(at+"/clause", "the clause "+quoted(c.ID)+", which uses no share of a limit: it asks for a fact, or holds a scale without a natural zero",
 			"choose a clause with a limit, or give marks for meeting it, under `clauses`")
 	}
 	top := 0.0
@@ -86,16 +86,16 @@ func (r *guideReader) shareUsed(at string, marks float64, f ofLimitForm) Task {
 		band, here := ShareBand(b), system.Element(at+"/bands", i)
 		switch {
 		case b.Least > b.Most:
-			r.add(here+"/least", quoted(MarksNumber(b.Least))+", above its `most` of "+MarksNumber(b.Most), "write at most "+MarksNumber(b.Most))
+			r.Add(here+"/least", quoted(MarksNumber(b.Least))+", above its `most` of "+MarksNumber(b.Most), "write at most "+MarksNumber(b.Most))
 		case covered(band, before):
-			r.add(here, "a band from "+MarksNumber(b.Least)+" to "+MarksNumber(b.Most)+", all of which lies in bands before it", "put it before them, or take it out")
+			r.Add(here, "a band from "+MarksNumber(b.Least)+" to "+MarksNumber(b.Most)+", all of which lies in bands before it", "put it before them, or take it out")
 		}
 		below = below || b.Marks == top && b.Least <= 1
 		before, task.Bands = append(before, band), append(task.Bands, band)
 	}
 	r.top(at+"/bands", top, marks)
 	if !below {
-		r.add(at+"/bands", "full marks only above 1, where the clause is not met", "give them for a share of at most 1")
+		r.Add(at+"/bands", "full marks only above 1, where the clause is not met", "give them for a share of at most 1")
 	}
 	return task
 }

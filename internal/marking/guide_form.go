@@ -1,10 +1,8 @@
 package marking
 
 import (
-	"encoding/json"
-	"strconv"
-
 	"dryfit/internal/review"
+	"dryfit/internal/system"
 )
 
 // guideForm is a guide as it is written. The schema says what each key means.
@@ -84,20 +82,5 @@ type ofLimitForm struct {
 
 type shareForm struct{ Least, Most, Marks float64 }
 
-// written is a value as it is written: text, or a plain number.
-type written string
-
-// UnmarshalJSON takes text and numbers. Of anything else it makes nothing: the schema has refused it.
-func (w *written) UnmarshalJSON(data []byte) error {
-	var value any
-	if err := json.Unmarshal(data, &value); err != nil {
-		return err
-	}
-	switch v := value.(type) {
-	case string:
-		*w = written(v)
-	case float64:
-		*w = written(strconv.FormatFloat(v, 'f', -1, 64))
-	}
-	return nil
-}
+// written is a value as it is written.
+type written = system.Written

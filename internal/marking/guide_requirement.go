@@ -17,7 +17,7 @@ func (r *guideReader) requirement(at string, marks float64, f requirementForm) T
 	}
 	task.Kind = d.Kind
 	if f.Least == nil && f.Most == nil {
-		r.add(at, "a requirement without a bound", "add `least`, `most` or both")
+		r.Add(at, "a requirement without a bound", "add `least`, `most` or both")
 		return task
 	}
 	m := measure{name: d.Name, title: d.Title, kind: d.Kind}
@@ -30,12 +30,12 @@ func (r *guideReader) requirement(at string, marks float64, f requirementForm) T
 		switch {
 		case !read:
 		case q.SI < 0 && !signed[d.Kind]:
-			r.add(at+"/"+key, quoted(string(*w))+", which is below zero", "write 0 or more")
+			r.Add(at+"/"+key, quoted(string(*w))+", which is below zero", "write 0 or more")
 			read = false
 		case m.unit == "":
 			m.unit = q.Unit
 		case d.Kind == quantity.Money && q.Unit != m.unit:
-			r.add(at+"/"+key, quoted(string(*w))+", where `least` is in "+m.unit, "write both in one currency")
+			r.Add(at+"/"+key, quoted(string(*w))+", where `least` is in "+m.unit, "write both in one currency")
 			read = false
 		}
 		ok = ok && read
@@ -46,13 +46,13 @@ func (r *guideReader) requirement(at string, marks float64, f requirementForm) T
 		return task
 	}
 	if f.Least != nil && f.Most != nil && *task.Least > *task.Most {
-		r.add(at+"/least", quoted(string(*f.Least))+", more than `most`, "+quoted(string(*f.Most)), "write a least that is not above the most")
+		r.Add(at+"/least", quoted(string(*f.Least))+", more than `most`, "+quoted(string(*f.Most)), "write a least that is not above the most")
 	}
 	task.Unit = m.unit
 	task.Close, _ = r.bands(at+"/close", f.Close, m)
 	for j, band := range f.Close {
 		if band.Marks >= marks {
-			r.add(system.Element(at+"/close", j)+"/marks", quoted(MarksNumber(band.Marks))+" for coming close, no less than the "+MarksWords(marks)+" for reaching it", "write less than "+MarksNumber(marks))
+			r.Add(system.Element(at+"/close", j)+"/marks", quoted(MarksNumber(band.Marks))+" for coming close, no less than the "+MarksWords(marks)+" for reaching it", "write less than "+MarksNumber(marks))
 		}
 	}
 	return task
@@ -67,7 +67,7 @@ var signed = map[quantity.Kind]bool{
 func (r *guideReader) asked(at string, f requirementForm) (working.Definition, bool) {
 	whole := func(key string, given bool) {
 		if given {
-			r.add(at+"/"+key, quoted(key)+" beside "+quoted(f.Quantity)+", which is that of the whole loop", "take it out")
+			r.Add(at+"/"+key, quoted(key)+" beside "+quoted(f.Quantity)+", which is that of the whole loop", "take it out")
 		}
 	}
 	switch f.Quantity {
@@ -86,7 +86,7 @@ func (r *guideReader) asked(at string, f requirementForm) (working.Definition, b
 		return working.Definition{Name: Footprint, Title: "floor that vessels and stands cover", Kind: quantity.Area}, true
 	}
 	if f.Of == "" {
-		r.add(at, "a requirement that does not say whose: "+f.Quantity, "add the key `of` with the id of a subject or the name of a set, as in `of: fish_tanks`")
+		r.Add(at, "a requirement that does not say whose: "+f.Quantity, "add the key `of` with the id of a subject or the name of a set, as in `of: fish_tanks`")
 	}
 	r.whose(at, f.Of, f.Case)
 	return r.quantity(at, f.Quantity)
@@ -101,7 +101,7 @@ func (r *guideReader) exclude(items []*Item) {
 			return ok && also && !item.Bonus && !other.Bonus && here.excludes(there)
 		})
 		if i >= 0 {
-			r.add(item.Pointer+"/requirement", "a requirement that nobody reaches who reaches that of "+quoted(items[i].ID), "write bounds that meet, or make one of them a bonus")
+			r.Add(item.Pointer+"/requirement", "a requirement that nobody reaches who reaches that of "+quoted(items[i].ID), "write bounds that meet, or make one of them a bonus")
 		}
 	}
 }

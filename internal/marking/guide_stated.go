@@ -24,7 +24,7 @@ func (r *guideReader) statedRight(at string, marks float64, f statedForm) Task {
 			continue
 		}
 		if *less.into = *less.given; *less.given > marks {
-			r.add(at+"/"+less.key, quoted(MarksNumber(*less.given))+", more than the "+MarksWords(marks)+" of the item", "write at most "+MarksNumber(marks))
+			r.Add(at+"/"+less.key, quoted(MarksNumber(*less.given))+", more than the "+MarksWords(marks)+" of the item", "write at most "+MarksNumber(marks))
 		}
 	}
 	r.whose(at, f.Of, f.Case)
@@ -47,14 +47,14 @@ func (r *guideReader) quantity(at, name string) (working.Definition, bool) {
 		return d, known
 	}
 	if slices.ContainsFunc(r.catalogue.Facts, func(f working.FactDefinition) bool { return f.Name == name }) {
-		r.add(at+"/quantity", quoted(name)+", which is a fact and no number", "write the name of a quantity, which `dryfit quantities` lists; facts are judged by clauses")
+		r.Add(at+"/quantity", quoted(name)+", which is a fact and no number", "write the name of a quantity, which `dryfit quantities` lists; facts are judged by clauses")
 		return d, false
 	}
 	var names []string
 	for _, d := range r.catalogue.Quantities {
 		names = append(names, d.Name)
 	}
-	r.add(at+"/quantity", "the quantity "+quoted(name)+", which nothing works out", orNearest(name, names, "`dryfit quantities` lists them"))
+	r.Add(at+"/quantity", "the quantity "+quoted(name)+", which nothing works out", orNearest(name, names, "`dryfit quantities` lists them"))
 	return d, false
 }
 
@@ -66,7 +66,7 @@ func (r *guideReader) whose(at, of, kase string) {
 			names = append(names, n.Name)
 		}
 		if len(names) > 0 && !slices.Contains(names, word) {
-			r.add(at+"/"+key, "the "+what+" "+quoted(word)+", which is not known", orNearest(word, names, "`dryfit quantities` lists the "+what+"s at its end"))
+			r.Add(at+"/"+key, "the "+what+" "+quoted(word)+", which is not known", orNearest(word, names, "`dryfit quantities` lists the "+what+"s at its end"))
 		}
 	}
 	if strings.Contains(of, "_") && !strings.Contains(of, "/") {
@@ -82,17 +82,17 @@ func (r *guideReader) unit(at, unit string, d working.Definition) {
 	units := d.Kind.Units()
 	switch {
 	case d.Kind == quantity.Number && unit != "":
-		r.add(at+"/unit", "the unit "+quoted(unit)+" of "+d.Name+", which is a plain number", "take it out")
+		r.Add(at+"/unit", "the unit "+quoted(unit)+" of "+d.Name+", which is a plain number", "take it out")
 	case d.Kind == quantity.Number || d.Kind == quantity.Fraction && unit == "":
 	case unit == "":
 		write := "add the key `unit`"
 		if len(units) > 0 {
 			write += ", as in `unit: " + units[0] + "`"
 		}
-		r.add(at, "a "+d.Kind.Title()+" without a `unit`: "+d.Name, write)
+		r.Add(at, "a "+d.Kind.Title()+" without a `unit`: "+d.Name, write)
 	default:
 		if _, known := quantity.Convert(d.Kind, 1, unit); !known {
-			r.add(at+"/unit", quoted(unit)+", which is no unit of "+d.Kind.Title(), orNearest(unit, units, "write one of "+series(quotedAll(units))))
+			r.Add(at+"/unit", quoted(unit)+", which is no unit of "+d.Kind.Title(), orNearest(unit, units, "write one of "+series(quotedAll(units))))
 		}
 	}
 }
@@ -115,7 +115,7 @@ func (r *guideReader) twice(items []*Item) {
 		}
 		key := [3]string{task.Quantity, task.Of, task.Case}
 		if other := seen[key]; other != nil {
-			r.add(item.Pointer+"/stated", "the stated value that "+quoted(other.ID)+" asks for, too", "give both their marks in one item, or ask for another quantity, subject or case")
+			r.Add(item.Pointer+"/stated", "the stated value that "+quoted(other.ID)+" asks for, too", "give both their marks in one item, or ask for another quantity, subject or case")
 			continue
 		}
 		seen[key] = item
@@ -125,7 +125,7 @@ func (r *guideReader) twice(items []*Item) {
 // inputsGiven reads the item on inputs.
 func (r *guideReader) inputsGiven(at string, f inputsForm) Task {
 	if len(f.Keys) == 0 && !f.Undetermined {
-		r.add(at, "inputs of which none is asked for", "add `keys`, or `undetermined: true`")
+		r.Add(at, "inputs of which none is asked for", "add `keys`, or `undetermined: true`")
 	}
 	r.keys(at+"/keys", f.Keys)
 	return &InputsGiven{Keys: f.Keys, Undetermined: f.Undetermined}
@@ -134,7 +134,7 @@ func (r *guideReader) inputsGiven(at string, f inputsForm) Task {
 // groundsGiven reads the item on sources and assumptions.
 func (r *guideReader) groundsGiven(at string, f groundsForm) Task {
 	if len(f.SourcesFor) == 0 && f.Assumptions == 0 {
-		r.add(at, "grounds of which none is asked for", "add `sources_for`, or a number of `assumptions`")
+		r.Add(at, "grounds of which none is asked for", "add `sources_for`, or a number of `assumptions`")
 	}
 	r.keys(at+"/sources_for", f.SourcesFor)
 	return &GroundsGiven{SourcesFor: f.SourcesFor, Assumptions: f.Assumptions}
@@ -151,6 +151,6 @@ func (r *guideReader) keys(at string, keys []string) {
 		if near != "" {
 			write = "the nearest is " + quoted(near)
 		}
-		r.add(system.Element(at, i), "the key "+quoted(bad)+", which no system file has", write)
+		r.Add(system.Element(at, i), "the key "+quoted(bad)+", which no system file has", write)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"dryfit/internal/review"
 	"dryfit/internal/system"
@@ -28,8 +29,8 @@ func (k *marker) inputsGiven(line *Line, task *InputsGiven) {
 		}
 	}
 	if task.Undetermined {
-		for _, pointer := range k.wantedByClauses() {
-			if !missing[pointer] {
+		for _, pointer := range missingIn(k.Judgements) {
+			if !stoodFor(missing, pointer) {
 				wanted++
 				miss(pointer)
 			}
@@ -49,7 +50,7 @@ func (k *marker) groundsGiven(line *Line, task *GroundsGiven) {
 			line.lose("a source for " + system.Dotted(pointer))
 		}
 	}
-	assumed := min(len(k.System.Assumptions()), task.Assumptions)
+	assumed := min(distinct(k.System.Assumptions()), task.Assumptions)
 	wanted, given = wanted+task.Assumptions, given+assumed
 	if short := task.Assumptions - assumed; short == 1 {
 		line.lose("an assumption with its reason")
@@ -59,14 +60,32 @@ func (k *marker) groundsGiven(line *Line, task *GroundsGiven) {
 	k.shareGiven(line, given, wanted, "source or assumption", "missing")
 }
 
-// hasGround says that one of the grounds is about a place of the file, something in it or something around it.
+// hasGround says that one of the grounds is about a place of the file, something in it, or the one thing
+// that it belongs to: a source for fish.0 is one for fish.0.feed, a source for all fish is not.
 func hasGround(grounds []system.Ground, pointer string) bool {
 	for _, g := range grounds {
-		if g.Pointer == pointer || strings.HasPrefix(g.Pointer, pointer+"/") || strings.HasPrefix(pointer, g.Pointer+"/") {
+		around := within(pointer, g.Pointer) && strings.Count(g.Pointer, "/") > 1
+		if said(g.Text) && (within(g.Pointer, pointer) || around) {
 			return true
 		}
 	}
 	return false
+}
+
+// distinct counts the grounds that say something, each once.
+func distinct(grounds []system.Ground) int {
+	seen := map[string]bool{}
+	for _, g := range grounds {
+		if said(g.Text) && said(g.Basis) {
+			seen[g.About+"\x00"+g.Text] = true
+		}
+	}
+	return len(seen)
+}
+
+// said says that a text has a word or a number in it.
+func said(text string) bool {
+	return strings.ContainsFunc(text, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) })
 }
 
 // shareGiven gives the marks for given of wanted.
@@ -90,11 +109,22 @@ func short(list []string) []string {
 	return append(append([]string{}, list[:mostNamed-1]...), strconv.Itoa(len(list)-mostNamed+1)+" more")
 }
 
-// wantedByClauses is the pointers for want of which clauses are undetermined, each once, in the order of the judgements.
-func (k *marker) wantedByClauses() []string {
-	return missingIn(k.Judgements)
+// stoodFor says that something is missing already of which a pointer is a part, or that is a part of it.
+func stoodFor(missing map[string]bool, pointer string) bool {
+	for other := range missing {
+		if within(pointer, other) || within(other, pointer) {
+			return true
+		}
+	}
+	return false
 }
 
+// within says that a pointer is another one, or lies below it.
+func within(pointer, other string) bool {
+	return pointer == other || strings.HasPrefix(pointer, other+"/")
+}
+
+// missingIn is the pointers for want of which judgements are undetermined, each once, in their order.
 func missingIn(judgements []*review.Judgement) []string {
 	var out []string
 	seen := map[string]bool{}

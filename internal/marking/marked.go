@@ -13,7 +13,8 @@ type Marked struct {
 	File     string
 	Hash     string // SHA-256 of its content
 	Unread   string // why it could not be read at all
-	Fault    string // what of dryfit itself broke; no marks then
+	Fault    string // why it was not marked: what of dryfit itself broke, or the time that it took; no marks then
+	Late     bool   // it was the time
 	Problems []system.Problem
 	LeftOut  []string       // pointers of values that were left out so that the rest could be marked
 	Judged   bool           // the loop could be worked out, at least in part
@@ -25,6 +26,8 @@ type Marked struct {
 	Was      *float64       // the total before it was changed by hand; nil where it was not
 	Changed  *Moderation    // of the total
 	Gains    []Gain         // at most three, the greatest first
+	NoGains  string         // why none could be looked for; else empty
+	Departs  []string       // keys of the starter whose values are others here, or gone
 }
 
 // Line is one item with its marks.

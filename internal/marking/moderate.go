@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"path/filepath"
 	"strings"
 
 	"dryfit/internal/quantity"
@@ -10,7 +11,7 @@ import (
 func (m *Marked) Moderate(changes []Moderation) {
 	was := m.Total
 	for _, c := range changes {
-		if c.Submission != m.Name {
+		if !m.isNamed(c.Submission) {
 			continue
 		}
 		change := c
@@ -47,4 +48,9 @@ func (m *Marked) ByHand() []*Moderation {
 		out = append(out, m.Changed)
 	}
 	return out
+}
+
+// isNamed says that a name in a file of changes by hand is that of the submission, with its ending or without.
+func (m *Marked) isNamed(name string) bool {
+	return name == m.Name || name == m.Name+filepath.Ext(m.File)
 }

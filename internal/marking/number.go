@@ -20,7 +20,7 @@ type number struct {
 }
 
 // leading is a number at the head of a text, and what follows it.
-var leading = regexp.MustCompile(`^([-+]?[0-9]+(?:\.[0-9]+)?)\s*(.*)$`)
+var leading = regexp.MustCompile(`^([-+]?[0-9]+(?:\.[0-9]+)?(?:[eE][-+]?[0-9]{1,3})?)\s*(|[^0-9.,x].*)$`)
 
 // readNumber reads a value of a kind. A number whose unit is missing, or is none of that kind, is
 // taken in the unit at hand.
@@ -47,6 +47,13 @@ func readNumber(text string, kind quantity.Kind, unit string) number {
 	if err != nil || math.IsInf(x, 0) {
 		return n
 	}
+	if si, known := quantity.FromUnit(kind, x, parts[2]); known && kind != quantity.Number && parts[2] != "" { // as 8.22e2 L/h, which a system file would not have
+		n.x, n.unit, n.read = si, parts[2], true
+		return n
+	}
+	if strings.HasPrefix(parts[2], "to ") || strings.ContainsAny(parts[2], "0123456789") && !strings.ContainsAny(unit, "0123456789") && strings.Contains(parts[2], " ") {
+		return n // two numbers are none
+	}
 	n.noUnit, n.badUnit = parts[2] == "", parts[2] != ""
 	n.unit = unit
 	if kind != quantity.Number {
@@ -66,8 +73,10 @@ func halfStep(text string) float64 {
 	if err != nil || x == 0 {
 		return 0
 	}
-	_, decimals, _ := strings.Cut(text, ".")
-	return 0.5 * math.Pow(10, -float64(len(decimals))) / math.Abs(x)
+	mantissa, exponent, _ := strings.Cut(strings.ToLower(text), "e")
+	_, decimals, _ := strings.Cut(mantissa, ".")
+	power, _ := strconv.Atoi(exponent)
+	return 0.5 * math.Pow(10, float64(power-len(decimals))) / math.Abs(x)
 }
 
 // MarksWords is marks in words: "1 mark", "2.5 marks".

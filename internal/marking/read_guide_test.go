@@ -158,7 +158,7 @@ func TestClausesWithShares(t *testing.T) {
 		if len(problems) > 0 {
 			t.Fatal(problems[0])
 		}
-		judgements, err := book.Judge(t.Context(), survey.Survey(s))
+		judgements, _, err := book.Judge(t.Context(), survey.Survey(s))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -21,6 +21,7 @@ func TestRefusedGuides(t *testing.T) {
 		{"total too great", "total: 30", "total: 32", "4:8: `32`, where the items that are no bonus come to 30: write `total: 30`, or other marks of the items"},
 		{"total too small", "total: 30", "total: 29.5", "4:8: `29.5`, where the items that are no bonus come to 30: write `total: 30`, or other marks of the items"},
 		{"total of nothing", "total: 30", "total: 0", "4:8: `0`: write more than 0"},
+		{"the name of a column of the table", "id: budget", "id: total", "30:9: `total`, which is a column of the table of marks already: give it another id"},
 		{"a bonus counted in", "marks: 2, bonus: true", "marks: 2", "4:8: `30`, where the items that are no bonus come to 32: write `total: 32`, or other marks of the items"},
 		{"off the rounding", "title: overflow rate of the settler\n    marks: 6", "title: overflow rate of the settler\n    marks: 6.3",
 			"4:8: `30`, where the items that are no bonus come to 30.3: write `total: 30.3`, or other marks of the items\n" +
@@ -159,7 +160,7 @@ func TestRefusedGuides(t *testing.T) {
 		{"no items", "items:", "itms:", "5:1: the key `itms`: the nearest key is `items`"},
 		{"another strength", twoIDs, "{strength: must}", "6:81: `must`: write one of `may`, `shall` or `should`"},
 		{"several layers at once", "total: 30\n", "total: 30\nround_to: 0\nalike: no\n",
-			"5:11: `0`: write more than 0\n6:8: `no`: write a whole number"},
+			"5:11: `0`: write 0.01 or more\n6:8: `no`: write a whole number"},
 		{"a system file", "dryfit_guide: 1", "dryfit: 1", "1:9: a system file: give a marking guide here, which has the key `dryfit_guide`"},
 		{"changed marks", "dryfit_guide: 1", "dryfit_moderation: 1", "1:20: a file of changed marks: give a marking guide here, which has the key `dryfit_guide`"},
 		{"another version", "dryfit_guide: 1", "dryfit_guide: 2", "1:15: `2`: write `1`"},

@@ -61,7 +61,7 @@ func (k *marker) cost(line *Line, task *Requirement) {
 	bill := k.costs()
 	if bill.Unpriced > 0 {
 		line.lose("prices")
-		line.say(fmt.Sprintf("it cannot be said: %d lines of the list of parts have no price", bill.Unpriced))
+		line.say(fmt.Sprintf("it cannot be said: of the parts to be bought, %d have no price", bill.Unpriced))
 		return
 	}
 	sum := 0.0

@@ -142,7 +142,7 @@ func (k *marker) powers(r *reach, _ *entry) []attempt {
 		name, words string
 		times       float64
 	}{
-		{factorTen, "ten times too %s, as centimetres for millimetres or a point in the wrong place", 10},
+		{factorTen, "ten times too %s, as by a point in the wrong place", 10},
 		{factorThousand, "a thousand times too %s, as millimetres for metres or litres for cubic metres", 1000},
 	} {
 		for _, way := range []struct {
@@ -150,7 +150,7 @@ func (k *marker) powers(r *reach, _ *entry) []attempt {
 			times  float64
 		}{{"much", "great", p.times}, {"little", "small", 1 / p.times}} {
 			for _, in := range r.inputs {
-				if in.Origin == working.Given && scales(in.Kind) {
+				if in.Origin == working.Given && scales(in.Kind) && (way.times > 1 || !r.fades(in.Node, way.times)) {
 					out = append(out, attempt{name: p.name, words: fmt.Sprintf(p.words, way.in) + ", was put in: " + in.Title, changes: r.by(times(way.times), in.Node)})
 				}
 			}
@@ -160,6 +160,25 @@ func (k *marker) powers(r *reach, _ *entry) []attempt {
 		}
 	}
 	return out
+}
+
+// omissions tries the working without each input that is added or taken away: without a factor nothing
+// would be left of it.
+func (k *marker) omissions(r *reach, _ *entry) []attempt {
+	var out []attempt
+	for _, in := range r.inputs {
+		if in.Kind != quantity.Number && in.Kind != quantity.Temperature && len(piecesOf(r.taking[in.Node][0])) == 0 {
+			out = append(out, attempt{name: leftOut, words: "it was left out of a sum or a difference: " + in.Title, changes: r.by(times(0), in.Node)})
+		}
+	}
+	return out
+}
+
+// fades says that an input made so small has all but dropped out: the number is then that without it.
+func (r *reach) fades(in *working.Node, factor float64) bool {
+	small, known := r.work(r.by(times(factor), in))
+	without, there := r.work(r.by(times(0), in))
+	return known && there && without != 0 && math.Abs(small-without) <= 2*mostWindow*math.Abs(without)
 }
 
 // scales says that values of a kind have units that differ by powers of ten.

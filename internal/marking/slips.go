@@ -8,7 +8,7 @@ import (
 
 // SlipNames is the slips that are looked for, in the order in which they are named.
 var SlipNames = []string{
-	radiusDiameter, sizeBore, otherGallon, minutesHours, fanningDarcy, forgottenFitting, degreesRadians, factorTwo, factorFour, factorTen, factorThousand, otherCase,
+	radiusDiameter, sizeBore, otherGallon, minutesHours, fanningDarcy, forgottenFitting, leftOut, degreesRadians, factorTwo, factorFour, factorTen, factorThousand, otherCase,
 }
 
 const (
@@ -18,6 +18,7 @@ const (
 	minutesHours     = "minutes and hours"
 	fanningDarcy     = "Fanning and Darcy"
 	forgottenFitting = "a forgotten fitting"
+	leftOut          = "something left out"
 	degreesRadians   = "degrees and radians"
 	factorTwo        = "a factor of 2"
 	factorFour       = "a factor of 4"
@@ -50,18 +51,18 @@ func (k *marker) slips(task *StatedRight, e *entry, w *Worked) []Slip {
 	if !task.Alone {
 		base = k.inPlace(k.before(e))
 	}
-	return explaining(e.number, k.slipped(task, reachOf(e.node, base), e, *w.Right))
+	return explaining(e.number, k.slipped(task, reachOf(e.node, base), e, w.Right))
 }
 
 // slipped is what the working comes to with each slip that would make the number wrong.
-func (k *marker) slipped(task *StatedRight, r *reach, e *entry, right float64) []Slip {
+func (k *marker) slipped(task *StatedRight, r *reach, e *entry, right *float64) []Slip {
 	carried, known := r.work(nil)
 	if !known {
 		return nil
 	}
 	var out []Slip
 	for _, attempts := range []func(*reach, *entry) []attempt{
-		k.diameters, k.bores, k.gallons, k.minutes, k.frictions, k.fittings, k.degrees, k.factors, k.powers, k.cases,
+		k.diameters, k.bores, k.gallons, k.minutes, k.frictions, k.fittings, k.omissions, k.degrees, k.factors, k.powers, k.cases,
 	} {
 		for _, a := range attempts(r, e) {
 			y, known := carried, true
@@ -71,7 +72,7 @@ func (k *marker) slipped(task *StatedRight, r *reach, e *entry, right float64) [
 			if a.last != nil {
 				y = a.last(y)
 			}
-			if known && !math.IsNaN(y) && !math.IsInf(y, 0) && y != 0 && bandOf(task, y, carried) < 0 && bandOf(task, y, right) < 0 {
+			if known && !math.IsNaN(y) && !math.IsInf(y, 0) && y != 0 && bandOf(task, y, carried) < 0 && (right == nil || bandOf(task, y, *right) < 0) {
 				out = append(out, Slip{a.name, a.words, y})
 			}
 		}

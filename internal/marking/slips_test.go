@@ -129,12 +129,17 @@ func TestEachSlipIsNamed(t *testing.T) {
 			stated: in(quantity.Angle, math.Atan(2.5/735)*math.Pi/180, "deg"), want: []string{degreesRadians}},
 		{what: "US gallons of the pump's curve taken for imperial ones: the flow of the loop with a curve of 1.2 times the flow", address: "riser.flow", replace: inGallons,
 			stated: gallonFlow(t), want: []string{otherGallon}},
+		{what: "the well not taken off the drum", address: "settler.ring_area", stated: in(quantity.Area, math.Pi/4*D*D, "m2"), want: []string{leftOut}},
 		{what: "an answer in imperial gallons, given as US gallons: 990 L are 217.8 of them", address: "settler.full_volume", stated: "27.52 gal(US)", want: []string{otherGallon}},
 	} {
 		var stated []string
 		stated = append(append(stated, c.before...), fmt.Sprintf("{quantity: %s, case: %s, value: %s}", c.address, caseOf(r, c.address), c.stated))
 		r := surveyed(t, stated, c.replace...)
-		m := Mark(asking(r, c.address), Submission{Review: r})
+		asked := []string{c.address}
+		if len(c.before) > 0 {
+			asked = append(asked, "riser.flow")
+		}
+		m := Mark(asking(r, asked...), Submission{Review: r})
 		w := m.Lines[0].Worked
 		if w == nil || w.Right == nil {
 			t.Errorf("%s: %v", c.what, m.Lines[0].Reasons)
@@ -183,7 +188,7 @@ func TestRandomNumbersSeldomMeetASlip(t *testing.T) {
 			task := item.Task.(*StatedRight)
 			e := &entry{node: inCase(k.nodes(task.Of, task.Quantity), "")[0]}
 			v, _ := e.node.Value()
-			right[i], slipped[i] = v.X, k.slipped(task, reachOf(e.node, nil), e, v.X)
+			right[i], slipped[i] = v.X, k.slipped(task, reachOf(e.node, nil), e, &v.X)
 		}
 		for n := 0; n < draws; {
 			i := rnd.Intn(len(addresses))

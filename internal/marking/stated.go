@@ -91,7 +91,7 @@ func (k *marker) statedRight(line *Line, task *StatedRight) {
 	i := slices.IndexFunc(k.stated, func(e *entry) bool { return e.item == line.Item })
 	if i < 0 {
 		line.lose(task.Quantity)
-		line.say("it is not stated")
+		line.say(k.unstated(task))
 		return
 	}
 	e := k.stated[i]
@@ -102,28 +102,38 @@ func (k *marker) statedRight(line *Line, task *StatedRight) {
 	line.Worked = w
 	if !e.read {
 		line.lose(task.Quantity)
-		line.say("`" + e.text + "` cannot be read as a number")
+		if e.text == "" {
+			line.say("its value was refused when the file was read")
+		} else {
+			line.say("`" + e.text + "` cannot be read as a number")
+		}
 		return
 	}
 	x := e.x // a copy: the entry holds the whole working
 	w.X = &x
 	v, known := e.node.Value()
-	if !known {
+	if known {
+		w.Right = &v.X
+		w.Band = bandOf(task, e.x, v.X)
+	}
+	if !task.Alone {
+		k.carry(task, e, w)
+	}
+	if w.Right == nil && w.Carried == nil {
 		line.lose(task.Quantity)
 		line.say("it cannot be judged, since it cannot be worked out from the file: " + k.wanting(e.node))
 		return
 	}
-	w.Right = &v.X
-	w.Band = bandOf(task, e.x, v.X)
-	if !task.Alone {
-		k.carry(task, e, w)
-	}
-	if w.Band < 0 && task.Sources && v.Spread() && e.x >= v.Low*(1-guard) && e.x <= v.High*(1+guard) {
+	if w.Band < 0 && known && task.Sources && v.Spread() && e.x >= v.Low*(1-guard) && e.x <= v.High*(1+guard) {
 		w.Band, w.Carried, w.From, w.Doubtful = 0, nil, nil, true
 	}
 	if w.Band < 0 {
 		line.lose(task.Quantity)
-		line.say(fmt.Sprintf("%s is stated, %s follows from the inputs", k.stating(task, e), InUnit(task.Kind, v.X, e.shownIn(task))))
+		if known {
+			line.say(fmt.Sprintf("%s is stated, %s follows from the inputs", k.stating(task, e), InUnit(task.Kind, v.X, e.shownIn(task))))
+		} else {
+			line.say(fmt.Sprintf("%s is stated, %s follows from what was stated before", k.stating(task, e), InUnit(task.Kind, *w.Carried, e.shownIn(task))))
+		}
 		w.Slips = k.slips(task, e, w)
 		return
 	}
@@ -134,16 +144,16 @@ func (k *marker) statedRight(line *Line, task *StatedRight) {
 func (k *marker) inBand(line *Line, task *StatedRight, e *entry, w *Worked) {
 	band := task.Bands[w.Band]
 	line.Marks = band.Marks
-	right, follows := *w.Right, "follows from the inputs"
-	if w.Carried != nil {
-		right, follows = *w.Carried, "follows from what was stated before"
+	right, follows := w.Carried, "follows from what was stated before"
+	if right == nil {
+		right, follows = w.Right, "follows from the inputs"
 	}
 	near := "within " + band.Within.Words(task.Kind, task.Unit)
 	if w.Doubtful {
 		v, _ := e.node.Value()
 		near = "within the range in which the sources leave it, " + InUnit(task.Kind, v.Low, e.shownIn(task)) + " to " + InUnit(task.Kind, v.High, e.shownIn(task))
 	}
-	line.say(fmt.Sprintf("%s is stated, %s %s: %s", k.stating(task, e), InUnit(task.Kind, right, e.shownIn(task)), follows, near))
+	line.say(fmt.Sprintf("%s is stated, %s %s: %s", k.stating(task, e), InUnit(task.Kind, *right, e.shownIn(task)), follows, near))
 	if w.Band > 0 {
 		line.lose("a nearer value")
 	}
@@ -158,9 +168,9 @@ func (k *marker) inBand(line *Line, task *StatedRight, e *entry, w *Worked) {
 	case e.noUnit:
 		take(task.NoUnit, "the unit is missing")
 	case e.badUnit:
-		take(task.BadUnit, "the unit is no "+strings.ToLower(task.Kind.Title())+" unit that is known")
+		take(task.BadUnit, "the unit does not fit: write it in "+task.Unit)
 	}
-	if strings.TrimSpace(w.Working) == "" {
+	if !said(w.Working) {
 		take(task.NoWork, "it is not said how it was found")
 	}
 }
@@ -171,6 +181,23 @@ func (e *entry) shownIn(task *StatedRight) string {
 		return e.unit
 	}
 	return task.Unit
+}
+
+// unstated says that what an item asks for is not there, and what is in its place.
+func (k *marker) unstated(task *StatedRight) string {
+	for _, e := range k.stated {
+		quantity := e.Quantity[strings.LastIndex(e.Quantity, ".")+1:]
+		switch {
+		case quantity != task.Quantity:
+		case e.Node == nil:
+			return "`" + e.Quantity + "` is stated, and nothing of that name is worked out: " + strings.Join(short(e.Missing), ", ")
+		case e.subject != task.Of && !slices.Contains(k.Ledger.Sets[task.Of], e.subject):
+			return "it is stated for " + e.subject + ", where it is asked of " + task.Of
+		case e.Case != "":
+			return "it is stated in the case " + e.Case + ", which is not the one that is asked"
+		}
+	}
+	return "it is not stated"
 }
 
 func (k *marker) stating(task *StatedRight, e *entry) string {
@@ -204,7 +231,7 @@ func (k *marker) carry(task *StatedRight, e *entry, w *Worked) {
 		if len(gaps) > 0 {
 			continue
 		}
-		band := bandOf(task, e.x, v.X)
+		band := bandOf(carrying(task), e.x, v.X)
 		if band >= 0 && (w.Band < 0 || band < w.Band) {
 			w.Band, w.Carried, w.From = band, &v.X, from
 		}
@@ -216,11 +243,24 @@ func (k *marker) carry(task *StatedRight, e *entry, w *Worked) {
 	}
 }
 
-// before is the stated values that a stated value depends on, the nearest on each way.
+// carrying is what a value is held to that is carried forward: no floor, which is meant for the size of
+// the right value and would be wide about a small one.
+func carrying(task *StatedRight) *StatedRight {
+	bare := *task
+	bare.Bands = slices.Clone(task.Bands)
+	for i := range bare.Bands {
+		bare.Bands[i].Within.Floor = 0
+	}
+	return &bare
+}
+
+// before is the stated values that a stated value depends on, the nearest on each way. Only those for which
+// the guide has an item of its own count, so that whatever was wrong first is charged there; and none that is
+// nothing, or of the other sign than the right one.
 func (k *marker) before(e *entry) []Upstream {
 	stated := map[*working.Node]*entry{}
 	for _, other := range k.stated {
-		if other != e && other.node != nil && other.read {
+		if other != e && other.item != nil && other.read && other.sane() {
 			for _, n := range k.alike(other.node) {
 				stated[n] = other
 			}
@@ -248,6 +288,12 @@ func (k *marker) before(e *entry) []Upstream {
 	}
 	walk(e.node)
 	return out
+}
+
+// sane says that a value may stand in the place of the one that is worked out.
+func (e *entry) sane() bool {
+	v, known := e.node.Value()
+	return e.x != 0 && (!known || v.X*e.x > 0)
 }
 
 // alike is a node at every temperature of the water: whoever states a flow states it for all of them.

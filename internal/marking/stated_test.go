@@ -134,3 +134,65 @@ func TestWithinTheSources(t *testing.T) {
 		}
 	}
 }
+
+// What the guide does not ask for is charged nowhere, so nothing is carried forward from it; nor from nothing, nor from
+// a value of the other sign.
+func TestNothingIsBoughtByWhatIsCarried(t *testing.T) {
+	for what, stated := range map[string][]string{
+		"an inflow that nobody asked for": append(stating("1110 L/h", "", "9.99 mm/s"), "{quantity: settler.inflow, case: run_clean, value: 5502 L/h}"),
+		"the same flow stated twice":      append(stating("1110 L/h", "", "9.99 mm/s"), "{quantity: riser.flow, case: run_clean, value: 5502 L/h}"),
+		"a flow of nothing":               stating("0 L/h", "", "0 mm/s"),
+		"a flow of the other sign":        stating("-1110 L/h", "", "-2.015 mm/s"),
+		"an area that nobody asked for":   append(stating("1110 L/h", "", "0.504 mm/s"), "{quantity: settler.water_surface, case: run_clean, value: 0.612 m2}"),
+	} {
+		r := surveyed(t, stated)
+		if line := Mark(three(nil), Submission{Review: r}).Lines[2]; line.Marks != 0 {
+			t.Errorf("%s: %v, %v", what, line.Marks, line.Reasons)
+		}
+	}
+}
+
+// A floor is meant for the size of the right value: about one that is carried forward and small it does not hold.
+func TestTheFloorIsNotCarried(t *testing.T) {
+	g := three(func(s *StatedRight) {
+		for i := range s.Bands {
+			if s.Kind == quantity.Velocity {
+				s.Bands[i].Within.Floor = 0.0005 // half a millimetre a second
+			}
+		}
+	})
+	for rate, marks := range map[string]float64{"0.018 mm/s": 10, "0.4 mm/s": 0} { // 10 L/h on 0.153 m2 rise by 0.01816 mm/s
+		r := surveyed(t, stating("10 L/h", "", rate))
+		if line := Mark(g, Submission{Review: r}).Lines[2]; line.Marks != marks {
+			t.Errorf("%s: %v, %v", rate, line.Marks, line.Reasons)
+		}
+	}
+}
+
+// Where the inputs do not say it, what was stated before may: the curve of the pump is gone, the flow is stated.
+func TestCarriedWhereTheInputsDoNotSayIt(t *testing.T) {
+	curve := "    curve: [[0 L/h, 1.75 m], [400 L/h, 1.66 m], [800 L/h, 1.40 m], [1000 L/h, 1.21 m], [1200 L/h, 0.97 m], [1500 L/h, 0.54 m], [1800 L/h, 0 m]]\n"
+	r := surveyed(t, stating("1000 L/h", "0.153 m2", "1.816 mm/s"), curve, "")
+	got := marksOf(Mark(three(nil), Submission{Review: r}))
+	if got[0] != 0 || got[1] != 10 || got[2] != 10 {
+		t.Errorf("%v", got)
+	}
+}
+
+// Numbers in other notations are read as what they say, or not at all.
+func TestNotationsOfNumbers(t *testing.T) {
+	for text, want := range map[string]string{
+		"822 L/h": "822 unit", "8.22e2 L/h": "822 unit", "8.22e2": "822 none", "822": "822 none", "822 mm": "822 bad", "0.153 m2": "0.153 bad",
+		"1 000 L/h": "", "1e999 L/h": "", "0x336": "", "822 to 830 L/h": "", "1,000 L/h": "", "L/h": "", "-5 L/h": "-5 unit",
+	} {
+		n := readNumber(text, quantity.Flow, "L/h")
+		got := ""
+		if n.read {
+			x, _ := quantity.Convert(quantity.Flow, n.x, "L/h")
+			got = fmt.Sprint(quantity.Rounded(x), map[[2]bool]string{{false, false}: " unit", {true, false}: " none", {false, true}: " bad"}[[2]bool{n.noUnit, n.badUnit}])
+		}
+		if got != want {
+			t.Errorf("%q is %q, want %q", text, got, want)
+		}
+	}
+}

@@ -72,6 +72,26 @@ func (k Kind) Units() []string {
 	return list
 }
 
+// Shown returns the units that [Format] shows values of this kind in, from small values to
+// large ones. It is empty for what is shown without a unit.
+func (k Kind) Shown(s System) []string {
+	f, ok := facts[k]
+	if !ok {
+		return nil
+	}
+	steps := f.metric
+	if s == US && f.us != nil {
+		steps = f.us
+	}
+	var list []string
+	for _, one := range steps {
+		if one.unit != "" && !slices.Contains(list, one.unit) {
+			list = append(list, one.unit)
+		}
+	}
+	return list
+}
+
 // Example returns a quantity of this kind as it is written in a file.
 func (k Kind) Example() string {
 	if f, ok := facts[k]; ok {

@@ -78,8 +78,10 @@ func try(ctx context.Context, book *judge.Book, r *review.Review, f *review.Find
 	if err != nil {
 		return then, false, err
 	}
-	judgements, err := book.JudgeBy(ctx, ledger, func(c *review.Clause) bool { return c == f.Clause || c.Strength == review.Shall })
-	if err != nil {
+	judgements, failed, err := book.JudgeBy(ctx, ledger, func(c *review.Clause) bool {
+		return !r.HasFailed(c) && (c == f.Clause || c.Strength == review.Shall)
+	})
+	if err != nil || len(failed) > 0 { // nobody knows what a clause that failed would have found
 		return then, false, err
 	}
 	before, after := open(r.Judgements), open(judgements)

@@ -3,6 +3,7 @@ package report
 import (
 	"io"
 	"strconv"
+	"strings"
 
 	"dryfit/internal/review"
 )
@@ -98,6 +99,9 @@ func brief(s *review.Summary, o Options) []line {
 	}
 	for _, p := range stale(s) {
 		out = append(out, paragraph(sentence(capital(staleSaid(p))), noteText, bodyWidth)...)
+	}
+	if s.House != nil {
+		out = append(out, paragraph(strings.Join(append([]string{houseHead(s.House, o.Units)}, houseInForce(s.House, o.Units)...), " "), noteText, bodyWidth)...)
 	}
 	return append(out, paragraph(comesTo(s), noteText, bodyWidth)...)
 }

@@ -21,7 +21,7 @@ func NewClassReport(c *marking.Class, stamp Stamp, o Options, names bool) Sheet 
 	stamp.File = classHash(c)
 	w := &classPage{&sheeter{page: newPage(&review.Review{}, o), stamp: stamp, used: map[string]int{}}, c, names}
 	out := Sheet{Kind: classReport, Title: c.Guide.Name, Stamp: stamp}
-	for _, section := range []func() []Section{w.inShort, w.likelySlips, w.itemTable, w.leastMet, w.mostMissing, w.pairsToSee, w.marksTable} {
+	for _, section := range []func() []Section{w.inShort, w.likelySlips, w.itemTable, w.leastMet, w.mostMissing, w.departures, w.pairsToSee, w.marksTable} {
 		out.Sections = append(out.Sections, section()...)
 	}
 	return w.named(out)
@@ -54,7 +54,8 @@ func (w *classPage) states() string {
 		{func(m *marking.Marked) bool { return bites(m) != nil }, "was held down by a cap", "were held down by a cap"},
 		{unjudged, "could not be read", "could not be read"},
 		{inPart, "was marked without the parts that could not be read", "were marked without the parts that could not be read"},
-		{func(m *marking.Marked) bool { return m.Fault != "" }, "was not marked since dryfit failed on it", "were not marked since dryfit failed on them"},
+		{func(m *marking.Marked) bool { return m.Fault != "" && !m.Late }, "was not marked since dryfit failed on it", "were not marked since dryfit failed on them"},
+		{func(m *marking.Marked) bool { return m.Late }, "was not marked since there was too little time", "were not marked since there was too little time"},
 		{func(m *marking.Marked) bool { return len(m.ByHand()) > 0 }, "has a mark that was changed by hand", "have a mark that was changed by hand"},
 	} {
 		var numbers []string

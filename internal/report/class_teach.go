@@ -129,6 +129,21 @@ func moreOf(n int, what string) string {
 	return capital(counted(n-longList)) + " " + what
 }
 
+// departures is which values of what all began from are others in a submission, or gone: an aim or a price that
+// is set lower is easy to reach.
+func (w *classPage) departures() []Section {
+	t := Table{Name: "departures", Caption: "Values of the starter that are others, or gone", Columns: []Column{{Head: "number"}, {Head: "keys", Long: true}}}
+	for _, m := range w.Marked {
+		if len(m.Departs) > 0 {
+			t.Rows = append(t.Rows, cells(numberOf(m), andMore(m.Departs, longList)))
+		}
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return section(2, "departures", "What differs from the starter", Text("Aims, prices and the site count for some marks. Whoever changed them may have had leave to, or a reason."), t)
+}
+
 // pairsToSee is the pairs of submissions that agree in inputs which few others have.
 func (w *classPage) pairsToSee() []Section {
 	if len(w.Pairs) == 0 {

@@ -62,9 +62,11 @@ func Clause(w io.Writer, c *review.Clause, k working.Catalogue, o Options) error
 	add("Binding", sentence(strength))
 	add("Measured", measuredWords(c, k)...)
 	add("Limit", limitTexts(c, k, o.Units)...)
+	add("House", houseTexts(c, o.Units)...)
 	add("When", caseTexts(c, k)...)
 	add("Source", sourceTexts(c)...)
 	add("See also", seeTexts(c, k)...)
+	add("Names", nameTexts(c)...)
 	add("Breaks it", exampleTexts(c)...)
 	if c.Caution != "" {
 		out = append(out, line{}, line{}.at(pageText).add(cautionFlag+" CAUTION", cautionInk))
@@ -201,6 +203,37 @@ func seeTexts(c *review.Clause, k working.Catalogue) []string {
 	return out
 }
 
+// nameTexts is the quantities that a clause uses, by the names that `dryfit quantities` explains.
+func nameTexts(c *review.Clause) []string {
+	var limits []string
+	for _, l := range c.Limits {
+		if !slices.Contains(limits, l.Quantity) {
+			limits = append(limits, l.Quantity)
+		}
+	}
+	var out []string
+	for _, use := range []struct {
+		how   string
+		names []string
+	}{{"Limit of ", limits}, {"Reads ", besideLimits(c)}, {"Shows ", c.Shows}} {
+		if len(use.names) > 0 {
+			out = append(out, use.how+series(use.names, "and"))
+		}
+	}
+	return out
+}
+
+// besideLimits is the quantities that a clause reads and has no limit for.
+func besideLimits(c *review.Clause) []string {
+	var out []string
+	for _, name := range c.Reads {
+		if !slices.ContainsFunc(c.Limits, func(l review.Limit) bool { return l.Quantity == name }) {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
 // exampleTexts is the changes to the sound example file that make it break this clause.
 func exampleTexts(c *review.Clause) []string {
 	if len(c.Example) == 0 {
@@ -257,6 +290,9 @@ func Clauses(w io.Writer, list []*review.Clause, o Options) error {
 		text := string(c.Strength) + "  " + sentence(c.Title)
 		if c.Safety {
 			text += " Safety."
+		}
+		for _, changed := range houseTexts(c, o.Units) {
+			text += " " + changed
 		}
 		head := line{}.at(pageText).add(safe(c.ID), noInk)
 		strengthColumn := pageText + longest + 2

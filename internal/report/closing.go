@@ -182,7 +182,8 @@ func (s *step) where() []line {
 func comesTo(s *review.Summary) string {
 	t := s.Tally()
 	if t.Applying == 0 {
-		return "No clause of the book applies to this loop as it is described, so nothing can be said about it."
+		none := "No clause of the book applies to this loop as it is described, so nothing can be said about it."
+		return strings.Join(append([]string{none}, failures(s)...), " ")
 	}
 	text := capital(counted(t.Applying)) + " clauses apply to this loop and "
 	if t.Applying == 1 {
@@ -203,7 +204,7 @@ func comesTo(s *review.Summary) string {
 	if s.Unsought != "" {
 		text += " No remedies were looked for: " + s.Unsought + "."
 	}
-	return text
+	return strings.Join(append([]string{text}, failures(s)...), " ")
 }
 
 // leave says for how many clauses there is leave to differ.

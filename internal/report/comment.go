@@ -25,6 +25,7 @@ type commentWriter struct {
 	w        io.Writer
 	run      Run
 	totals   totals
+	house    houseSeen
 	first    *Item // held until it is known whether more come
 	rows     []commentRow
 	remedies []commentRemedy
@@ -47,6 +48,7 @@ func newCommentWriter(w io.Writer, r Run) *commentWriter { return &commentWriter
 // Add takes the rows of one file while there is room.
 func (c *commentWriter) Add(i Item) error {
 	c.totals.add(i, c.run.HeldTo)
+	c.house.take(i.Summary, c.run.Look.Units)
 	if c.totals.files == 1 {
 		c.first = &i
 		return nil
@@ -219,10 +221,37 @@ func (c *commentWriter) Close() error {
 		}
 		b.WriteString(strings.Join(r.of, ", ") + ": " + r.text + "\n")
 	}
+	b.WriteString(c.houseWords(mostComment - 1000 - b.Len()))
 	if c.left > 0 {
 		b.WriteString("\n" + capital(counted(c.left)) + " more " + map[bool]string{true: "row is", false: "rows are"}[c.left == 1] +
 			" left out here, from " + commented(ShownFile(c.leftFile)) + " on; `dryfit review FILE` shows the whole of a file.\n")
 	}
 	_, err := io.WriteString(c.w, b.String())
 	return err
+}
+
+// houseWords is what the houses changed, in so many bytes; empty without a house.
+func (c *commentWriter) houseWords(room int) string {
+	if len(c.house.names) == 0 {
+		return ""
+	}
+	out := "\nJudged by the rules of " + commented(series(c.house.names, "and")) + "."
+	if failed := c.house.failed; c.totals.files > 1 && len(failed) > 0 {
+		out += " " + commented(failed[0])
+		if len(failed) > 1 {
+			out += " So could " + counted(len(failed)-1) + " more not be."
+		}
+	}
+	out += "\n"
+	for i, change := range c.house.changes {
+		if i == 0 {
+			out += "\n"
+		}
+		next := "- " + commented(change) + "\n"
+		if len(out)+len(next) > room {
+			return out + "- and " + counted(len(c.house.changes)-i) + " more\n"
+		}
+		out += next
+	}
+	return out
 }

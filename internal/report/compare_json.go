@@ -48,6 +48,7 @@ type (
 		Joints     []jointPair        `json:"joints"`
 		Cost       []costRecord       `json:"cost"`
 		Permits    []permitMoveRecord `json:"permits"`
+		House      *housePair         `json:"house,omitempty"`
 	}
 	inputRecord struct {
 		Pointer string  `json:"pointer"`
@@ -187,6 +188,7 @@ func (r recorder) comparison(of Compared) *comparisonRecord {
 		}
 		out.Inputs = append(out.Inputs, one)
 	}
+	out.House = housePairOf(c, r.in)
 	remedies := map[*review.Judgement]*review.Finding{}
 	for _, f := range of.offered() {
 		remedies[f.Judgement] = f

@@ -47,6 +47,7 @@ func CompareMarkdown(w io.Writer, list []Compared, o Comparing) error {
 		c.put("\nTo put right what got worse:\n\n")
 		c.lines(todo, "remedies", c.most-500)
 	}
+	c.house(list, o)
 	c.unread(list)
 	_, err := io.WriteString(w, c.String())
 	return err
@@ -68,6 +69,24 @@ func (c *comment) lines(list []string, name string, most int) {
 			return
 		}
 		c.put(l)
+	}
+}
+
+// house says by whose rules the sides were judged; of several files each thing once.
+func (c *comment) house(list []Compared, o Comparing) {
+	var out []string
+	seen := map[string]bool{}
+	for _, one := range list {
+		for _, text := range comparedHouse(one, o.Look.Units) {
+			if !seen[text] {
+				seen[text] = true
+				out = append(out, "- "+commented(text)+"\n")
+			}
+		}
+	}
+	if len(out) > 0 {
+		c.put("\nHouse rules:\n\n")
+		c.lines(out, "changes of the house", c.most-500)
 	}
 }
 

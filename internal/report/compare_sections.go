@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"dryfit/internal/compare"
+	"dryfit/internal/quantity"
+	"dryfit/internal/review"
 )
 
 // moveTable is one table of a comparison.
@@ -146,17 +148,22 @@ type remedyLine struct{ clause, subject, do string }
 func remedyLines(c Compared, o Comparing) []remedyLine {
 	var out []remedyLine
 	for _, f := range c.offered() {
-		do := "no change of one value was found that meets it; `dryfit clauses " + f.Clause.ID + "` says what it asks for"
-		g := gapsAlone(f)
-		switch {
-		case len(f.Remedies) > 0:
-			do = remedySaid(f.Remedies[0], o.Look.Units)
-		case len(f.Missing) > 0:
-			do = strings.Join(append(g.asks(), g.reasons...), "; ")
-		}
-		out = append(out, remedyLine{f.Clause.ID, subjectWords(f.Subject), sentence(capital(do))})
+		out = append(out, remedyLine{f.Clause.ID, subjectWords(f.Subject), putRight(f, o.Look.Units)})
 	}
 	return out
+}
+
+// putRight is the first thing to do about a finding.
+func putRight(f *review.Finding, in quantity.System) string {
+	do := "no change of one value was found that meets it; `dryfit clauses " + f.Clause.ID + "` says what it asks for"
+	g := gapsAlone(f)
+	switch {
+	case len(f.Remedies) > 0:
+		do = remedySaid(f.Remedies[0], in)
+	case len(f.Missing) > 0:
+		do = strings.Join(append(g.asks(), g.reasons...), "; ")
+	}
+	return sentence(capital(do))
 }
 
 // unshownRemedies says how many findings have their remedies elsewhere.

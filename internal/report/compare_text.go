@@ -69,7 +69,7 @@ func (p comparePage) one(c Compared) []line {
 		if t := openTable(c, p.Comparing); len(t.rows) > 0 {
 			out = append(append(out, line{}), p.table(t)...)
 		}
-		return out
+		return append(out, p.house(c)...)
 	}
 	out = append(append(out, line{}), paragraph(comparedSentence(c.Comparison), 0, p.wide)...)
 	for _, t := range moveTables(c.Comparison, p.Comparing) {
@@ -77,6 +77,19 @@ func (p comparePage) one(c Compared) []line {
 		if t.title == "WORSE" {
 			out = append(out, p.remedies(c)...)
 		}
+	}
+	return append(out, p.house(c)...)
+}
+
+// house is by whose rules the sides were judged.
+func (p comparePage) house(c Compared) []line {
+	said := comparedHouse(c, p.Look.Units)
+	if len(said) == 0 {
+		return nil
+	}
+	out := []line{{}, {}, line{}.add("HOUSE RULES", waterInk)}
+	for _, text := range said {
+		out = append(out, paragraph(text, titleAt, p.wide)...)
 	}
 	return out
 }

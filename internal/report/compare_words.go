@@ -65,7 +65,13 @@ func judgedRow(j compare.Judged, in quantity.System) moveRow {
 	row.verdict, row.note = string(j.Clause.Strength)+", "+verdictsWords(j), j.Clause.ID
 	if limit := wantedWords(one, in); limit != "" {
 		row.note += "; " + limit
+		if j.Was != nil && j.Now != nil && j.Was.Name == j.Now.Name {
+			if before := wantedWords(j.Was, in); before != limit { // a house asks otherwise on one side
+				row.note += ", before " + before
+			}
+		}
 	}
+	row.note += houseTail(one, in)
 	if j.Leave != nil {
 		row.note += "; there is leave until " + j.Leave.Until
 	}

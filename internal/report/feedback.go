@@ -30,9 +30,9 @@ func NewFeedback(m *marking.Marked, g *marking.Guide, stamp Stamp, o Options) Sh
 		}
 		title = name + ", submission " + numberOf(m)
 	}
-	w := &feedback{&sheeter{page: newPage(r, o), stamp: stamp, used: map[string]int{}}, m, g, map[*working.Node]bool{}}
+	w := &feedback{&sheeter{page: newPage(r, o), stamp: stamp, used: map[string]int{}, exact: true}, m, g, map[*working.Node]bool{}}
 	out := Sheet{Kind: feedbackSheet, Title: title, Stamp: stamp}
-	for _, section := range []func() []Section{w.warned, w.theMark, w.toGain, w.byItem, w.notReadable, w.yourNumbers, w.notMet} {
+	for _, section := range []func() []Section{w.warned, w.theMark, w.toGain, w.byItem, w.notReadable, w.yourNumbers, w.notMet, w.houseRules} {
 		out.Sections = append(out.Sections, section()...)
 	}
 	if t := wordsOf(out); m.Judged && len(t.Rows) > 0 {

@@ -57,6 +57,7 @@ func (w *feedback) foundAt(f *review.Finding) string {
 	if used := usedWords(f.Judgement, w.in); used != "" {
 		found += "; " + used
 	}
+	found += houseTail(f.Judgement, w.in)
 	return text + capital(sentence(found))
 }
 

@@ -10,7 +10,11 @@ import (
 func (w *feedback) theMark() []Section {
 	m := w.m
 	if m.Fault != "" {
-		return section(2, "mark", "The mark", Text("There is no mark: dryfit itself failed on this file. That is a fault of dryfit and nothing that you did; whoever marks the class sees it in the report."))
+		why := "There is no mark: dryfit itself failed on this file. That is a fault of dryfit and nothing that you did; whoever marks the class sees it in the report."
+		if m.Late {
+			why = "There is no mark yet: there was too little time for this file. Whoever marks the class sees it in the report."
+		}
+		return section(2, "mark", "The mark", Text(why))
 	}
 	blocks := []Block{Text(w.markSentence())}
 	switch {

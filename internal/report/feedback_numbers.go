@@ -1,6 +1,7 @@
 package report
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -61,7 +62,7 @@ func (w *feedback) yourNumber(l marking.Line, task *marking.StatedRight, k *mark
 		}
 		c.Rows = append(c.Rows, w.workedStep(k.Node, nil, append(ours, k.Node.Note())))
 	}
-	if k.Carried != nil {
+	if k.Carried != nil && (k.Right == nil || math.Abs(*k.Carried-*k.Right) > 5e-4*math.Abs(*k.Right)) {
 		c.Rows = append(c.Rows, w.carried(task, k))
 	}
 	for i, s := range k.Slips {
@@ -74,10 +75,14 @@ func (w *feedback) yourNumber(l marking.Line, task *marking.StatedRight, k *mark
 		}
 		c.Rows = append(c.Rows, row)
 	}
-	c.Rows = append(c.Rows, Reckoned{
+	worth := Reckoned{
 		Title: "What it is worth", Formula: bandWords(task, k),
 		Result: []string{marking.MarksNumber(l.Marks) + " of " + marking.MarksWords(l.Item.Marks)},
-	})
+	}
+	if l.Changed != nil {
+		worth.Result = append(worth.Result, "changed by hand")
+	}
+	c.Rows = append(c.Rows, worth)
 	return c
 }
 
@@ -166,10 +171,14 @@ func (w *feedback) carried(task *marking.StatedRight, k *marking.Worked) Reckone
 	for _, u := range k.From {
 		from = append(from, u.Node.Title+" = "+w.asStated(u))
 	}
-	return Reckoned{
-		Title: "The same from what you state before", Formula: "the working above with your own " + map[bool]string{true: "value", false: "values"}[len(from) == 1] + " in its place",
-		With: strings.Join(from, "; "), Result: []string{w.inTheirs(task, k, *k.Carried), "carried forward: what was off before is not counted twice"},
+	row := Reckoned{
+		Title: "The same from what you state before", Formula: "the working above with your own " + map[bool]string{true: "value in its place", false: "values in their places"}[len(from) == 1],
+		With: strings.Join(from, "; "), Result: []string{w.inTheirs(task, k, *k.Carried)},
 	}
+	if k.Band >= 0 {
+		row.Result = append(row.Result, "carried forward: what was off before is not counted twice")
+	}
+	return row
 }
 
 // asStated is a stated value as it stands in the file, where the guide asks for it.

@@ -45,6 +45,9 @@ func worded(word string) []report.Item {
 	for i, j := range s.Judgements[:4] {
 		s.Findings = append(s.Findings, &review.Finding{Judgement: j, Number: i + 1, Place: system.Place{File: "loops/" + word, Line: 7, Column: 3}})
 	}
+	changed := review.HouseChange{Clause: "too_high", Was: high.Limit, Now: high.Limit, WasStrength: review.Should, Strength: review.Shall, Settings: []string{word}, Reason: word, Bears: review.InForce}
+	s.House = &review.House{Name: word, By: word, Hash: strings.Repeat("c", 64), Setting: word, Changes: []review.HouseChange{changed, {Clause: word, Reason: word, Bears: review.Elsewhere}}}
+	high.Clause.Changed = []*review.HouseChange{&changed}
 	s.Findings[0].Remedies = []review.Remedy{{Text: word, Then: review.Then{Title: word, Word: word}}, {Text: word}}
 	s.Findings[3].Permit = holds
 	return []report.Item{

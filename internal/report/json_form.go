@@ -25,6 +25,8 @@ type (
 		Status     string            `json:"status"`
 		AsOf       string            `json:"as_of,omitempty"`
 		Permits    []permitRecord    `json:"permits,omitempty"`
+		House      *houseRecord      `json:"house,omitempty"`
+		Failed     []failedRecord    `json:"not_judged,omitempty"`
 		Tally      tallyRecord       `json:"clauses"`
 		Unsought   string            `json:"no_remedies,omitempty"`
 		Judgements []judgementRecord `json:"judgements"`

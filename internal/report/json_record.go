@@ -17,7 +17,7 @@ type recorder struct {
 
 func (r recorder) review() *reviewRecord {
 	out := &reviewRecord{
-		Name: r.Name, Status: r.Status, Tally: tallied(r.Tally()), Unsought: r.Unsought,
+		Name: r.Name, Status: r.Status, Tally: tallied(r.Tally()), Unsought: r.Unsought, House: houseRecordOf(r.House, r.in), Failed: failedRecords(&r.Summary),
 		Judgements: []judgementRecord{}, Findings: []findingRecord{}, Silent: []string{},
 		Scenes: r.scenes(), Stated: r.stated(), Assumed: []nodeRecord{}, NotLooked: []remarkRecord{},
 	}

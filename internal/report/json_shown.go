@@ -22,6 +22,7 @@ func (r *reviewRecord) shownIn(in quantity.System) *reviewRecord {
 		n.Value, n.Inputs = value(n.Value), each(n.Inputs, node)
 		return n
 	}
+	out.House = houseRecordOf(r.House.house(), in)
 	out.Judgements = each(r.Judgements, func(j judgementRecord) judgementRecord {
 		j.Value = value(j.Value)
 		if l := j.Limit; l != nil {

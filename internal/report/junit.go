@@ -101,7 +101,13 @@ func (j *junitWriter) suite(i Item) testSuite {
 		put("name", s.Name)
 		put("status", s.Status)
 		put("as_of", s.AsOf)
-		out.Cases = append(j.cases(s), j.permitCases(s)...)
+		if s.House != nil {
+			put("house", houseName(s.House))
+		}
+		for _, c := range houseSays(s.House, j.run.Look.Units) {
+			put("house_change", c)
+		}
+		out.Cases = append(append(j.cases(s), failedCases(s)...), j.permitCases(s)...)
 	} else {
 		out.Cases = []*testCase{unreadCase(i)}
 	}
@@ -139,6 +145,15 @@ func unreadCase(i Item) *testCase {
 		c.Error.Text += "\n" + safe(placeOf(p)+": found "+p.Found+": "+p.Write)
 	}
 	return c
+}
+
+// failedCases is the clauses of a house by which the loop could not be judged: errors, as nothing was.
+func failedCases(s *review.Summary) []*testCase {
+	var out []*testCase
+	for _, f := range s.Failed {
+		out = append(out, &testCase{Class: "house", Name: safe(f.Clause), Error: &testResult{Type: "could not be judged", Message: safe(failedSaid(f))}})
+	}
+	return out
 }
 
 // cases is every clause on every subject to which it applies. Where a clause holds more than

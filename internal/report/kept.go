@@ -47,7 +47,7 @@ func Keep(r *review.Review) (short, whole []byte, err error) {
 }
 
 // Kept reads back a part that [Keep] made, under the name that the file has now. The book is
-// that which it was judged by. Of a short part the tally is that of all judgements.
+// that which it was judged by, before what a house changes in it. Of a short part the tally is that of all judgements.
 func Kept(name string, part []byte, book []*review.Clause) (Item, error) {
 	var k kept
 	if err := json.Unmarshal(part, &k); err != nil {
@@ -62,11 +62,12 @@ func Kept(name string, part []byte, book []*review.Clause) (Item, error) {
 
 // summary reads a record back.
 func (r *reviewRecord) summary(name string, book []*review.Clause) (*review.Summary, error) {
+	house := r.House.house()
 	clauses := map[string]*review.Clause{}
-	for _, c := range book {
+	for _, c := range house.Over(book) {
 		clauses[c.ID] = c
 	}
-	s := &review.Summary{File: name, Name: r.Name, Status: r.Status, AsOf: r.AsOf, Unsought: r.Unsought}
+	s := &review.Summary{File: name, Name: r.Name, Status: r.Status, AsOf: r.AsOf, Unsought: r.Unsought, House: house, Failed: failedOf(r.Failed)}
 	for _, j := range r.Judgements {
 		c := clauses[j.Clause]
 		if c == nil {

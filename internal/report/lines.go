@@ -35,7 +35,9 @@ type (
 		TightClause        string   `json:"tightest_clause,omitempty"` // of what is met
 		TightSubject       string   `json:"tightest_subject,omitempty"`
 		TightOfLimit       *float64 `json:"tightest_of_limit,omitempty"`
-		AsOf               string   `json:"as_of,omitempty"` // day on which permits were held
+		House              string   `json:"house,omitempty"`         // whose rules it was judged by
+		HouseChanges       string   `json:"house_changes,omitempty"` // those in force, with " | " between them
+		AsOf               string   `json:"as_of,omitempty"`         // day on which permits were held
 		Version            string   `json:"version"`
 		Book               string   `json:"book"` // SHA-256
 	}
@@ -82,10 +84,18 @@ type (
 		Missing    string   `json:"missing,omitempty"` // pointers and reasons, with " | " between them
 		Says       string   `json:"says"`              // the whole in words
 		Remedy     string   `json:"remedy,omitempty"`
+		House      string   `json:"house,omitempty"`  // what the house changed in what it was held against
 		Permit     string   `json:"permit,omitempty"` // "deviation permit" or "concession"
 		PermitWho  string   `json:"permit_who,omitempty"`
 		PermitTill string   `json:"permit_until,omitempty"`
 		PermitWhy  string   `json:"permit_reason,omitempty"`
+	}
+	// failedLine is a clause of a house by which the loop could not be judged.
+	failedLine struct {
+		Line   string `json:"line"` // "not judged"
+		File   string `json:"file"`
+		Clause string `json:"clause"`
+		Why    string `json:"why"`
 	}
 	// permitLine is a permit that serves no more.
 	permitLine struct {
@@ -142,6 +152,9 @@ func (l *linesWriter) lines(i Item) []any {
 	s := i.Summary
 	t := s.Tally()
 	head.Name, head.Status, head.AsOf = s.Name, s.Status, s.AsOf
+	if s.House != nil {
+		head.House, head.HouseChanges = houseName(s.House), strings.Join(houseSays(s.House, l.run.Look.Units), " | ")
+	}
 	head.Applying, head.Met = t.Applying, t.Met
 	head.ShallNotMet, head.ShouldNotMet = t.NotMet[review.Shall], t.NotMet[review.Should]
 	head.ShallUndetermined, head.ShouldUndetermined = t.Undetermined[review.Shall], t.Undetermined[review.Should]
@@ -154,6 +167,9 @@ func (l *linesWriter) lines(i Item) []any {
 	out := []any{head}
 	for _, f := range s.Findings {
 		out = append(out, l.finding(s, f))
+	}
+	for _, f := range s.Failed {
+		out = append(out, failedLine{"not judged", s.File, f.Clause, f.Why})
 	}
 	for _, p := range stale(s) {
 		out = append(out, permitLine{
@@ -168,7 +184,7 @@ func (l *linesWriter) finding(s *review.Summary, f *review.Finding) findingLine 
 	out := findingLine{
 		Line: "finding", File: s.File, FileLine: f.Place.Line, Column: f.Place.Column, Pointer: j.At, Flag: f.Number,
 		Clause: c.ID, Chapter: c.Chapter, Strength: string(c.Strength), Safety: c.Safety, Verdict: string(j.Verdict), Counts: s.Counts(f, l.run.HeldTo),
-		Subject: j.Subject, On: j.On, Title: j.Title, When: j.When, Missing: strings.Join(j.Missing, " | "), Says: said(f, l.run.Look.Units),
+		Subject: j.Subject, On: j.On, Title: j.Title, When: j.When, Missing: strings.Join(j.Missing, " | "), Says: said(f, l.run.Look.Units), House: byHouse(j, l.run.Look.Units),
 	}
 	if j.Fact {
 		out.Fact, out.Word, out.Wanted = j.Name, j.Word, strings.Join(j.Wanted, " | ")

@@ -26,11 +26,15 @@ func MarksCSV(w io.Writer, c *marking.Class, stamp Stamp) error {
 	for _, item := range c.Guide.Items {
 		head = append(head, item.ID)
 	}
-	if err := write(append(head, "guide", "book", "version")); err != nil {
+	heads, made := []string{"guide", "book", "version"}, []string{stamp.Guide, stamp.Book, stamp.Version}
+	if stamp.House != "" {
+		heads, made = append(heads, "house"), append(made, stamp.House)
+	}
+	if err := write(append(head, heads...)); err != nil {
 		return err
 	}
 	for _, m := range c.Marked {
-		if err := write(append(marksRow(m, len(c.Guide.Items)), stamp.Guide, stamp.Book, stamp.Version)); err != nil {
+		if err := write(append(marksRow(m, len(c.Guide.Items)), made...)); err != nil {
 			return err
 		}
 	}
@@ -42,7 +46,11 @@ func MarksCSV(w io.Writer, c *marking.Class, stamp Stamp) error {
 func marksRow(m *marking.Marked, items int) []string {
 	row := []string{numberOf(m), m.Name, m.Hash}
 	if m.Fault != "" {
-		return append(append(row, "", "", "", "dryfit failed", ""), make([]string, items)...)
+		why := "dryfit failed"
+		if m.Late {
+			why = "too little time"
+		}
+		return append(append(row, "", "", "", why, ""), make([]string, items)...)
 	}
 	cap := ""
 	if held := bites(m); held != nil {

@@ -37,7 +37,7 @@ func MarksJSON(w io.Writer, c *marking.Class, stamp Stamp) error {
 func marksRecordOf(c *marking.Class, stamp Stamp) marksRecord {
 	g := c.Guide
 	out := marksRecord{
-		Form: 1, Version: stamp.Version, Book: stamp.Book, Units: stamp.Units, AsOf: stamp.AsOf, Files: classHash(c), Moderation: c.Moderate,
+		Form: 1, Version: stamp.Version, Book: stamp.Book, House: stamp.House, Units: stamp.Units, AsOf: stamp.AsOf, Files: classHash(c), Moderation: c.Moderate,
 		Guide:  guideRecord{g.Name, stamp.Guide, quantity.Rounded(g.Total), quantity.Rounded(bonusOf(g))},
 		Totals: marksSpreadOf(c.Totals), Items: []itemRecord{}, Clauses: []clauseCount{}, Slips: []slipCount{}, Missing: []missingCount{},
 		Submissions: []markedRecord{}, Pairs: []alikeRecord{}, Unfit: []handRecord{},
@@ -94,6 +94,7 @@ func markedRecordOf(m *marking.Marked) markedRecord {
 	case inPart(m):
 		out.Standing = standsInPart
 	}
+	out.NoGains, out.Departs = m.NoGains, m.Departs
 	out.Total, out.Sum, out.Was, out.Changed = roundedLimit(&m.Total), roundedLimit(&m.Sum), roundedLimit(m.Was), handRecordOf(m.Changed)
 	for _, c := range m.Caps {
 		one := cappedRecord{Cap: c.Cap.ID, Most: quantity.Rounded(c.Cap.Most), Why: c.Cap.Why, Open: []openRecord{}}

@@ -6,6 +6,7 @@ type (
 		Form        int            `json:"dryfit_marks"`
 		Version     string         `json:"version"`
 		Book        string         `json:"book"`
+		House       string         `json:"house,omitempty"`
 		Guide       guideRecord    `json:"guide"`
 		Files       string         `json:"files"`
 		Units       string         `json:"units,omitempty"`
@@ -76,6 +77,8 @@ type (
 		Caps     []cappedRecord  `json:"caps,omitempty"`
 		Lines    []lineRecord    `json:"items,omitempty"`
 		Gains    []gainRecord    `json:"gains,omitempty"`
+		NoGains  string          `json:"no_gains,omitempty"`
+		Departs  []string        `json:"departs,omitempty"`
 	}
 	lineRecord struct {
 		Item    string        `json:"item"`

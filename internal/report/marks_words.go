@@ -73,6 +73,9 @@ func remarks(m *marking.Marked) []string {
 	var out []string
 	switch {
 	case m.Fault != "":
+		if m.Late {
+			return []string{"not marked: too little time"}
+		}
 		return []string{"dryfit failed on it"}
 	case unjudged(m):
 		out = append(out, "could not be read")
@@ -151,5 +154,9 @@ func classHash(c *marking.Class) string {
 
 // madeWith is what marks were made with, in short.
 func madeWith(stamp Stamp) string {
-	return "guide " + guideDigits(stamp.Guide) + ", book " + firstDigits(stamp.Book) + ", dryfit " + strings.Join(strings.Fields(stamp.Version), " ")
+	house := ""
+	if stamp.House != "" {
+		house = ", house " + firstDigits(stamp.House)
+	}
+	return "guide " + digitsOrNone(stamp.Guide) + ", book " + firstDigits(stamp.Book) + house + ", dryfit " + strings.Join(strings.Fields(stamp.Version), " ")
 }

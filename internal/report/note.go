@@ -31,6 +31,7 @@ func (p *page) note(f *review.Finding, wide int) []line {
 		out = append(out, labelled(label, sentence(text), noteText, noteInner, wide, ink)...)
 	}
 	out = append(out, paragraph(sentence(c.Title), noteText, wide)...)
+	add("House", byHouse(f.Judgement, p.in), noInk)
 	if f.Permit != nil {
 		add("Leave", permitWords(f.Permit)+". "+capital(f.Permit.Reason), noInk)
 	}

@@ -15,7 +15,7 @@ func TestPages(t *testing.T) {
 	golden(t, "clause.txt", func(b *bytes.Buffer) error { return Clause(b, turnClause, catalogue, Options{}) })
 	golden(t, "safety.txt", func(b *bytes.Buffer) error { return Clause(b, powerClause, catalogue, Options{Width: 60}) })
 	golden(t, "clauses.txt", func(b *bytes.Buffer) error { return Clauses(b, book, Options{}) })
-	golden(t, "quantities.txt", func(b *bytes.Buffer) error { return Quantities(b, catalogue, Options{}) })
+	golden(t, "quantities.txt", func(b *bytes.Buffer) error { return Quantities(b, catalogue, book, Options{}) })
 	golden(t, "seen.txt", func(b *bytes.Buffer) error { return Seen(b, sample(t).Ledger, Options{}) })
 	golden(t, "problems.txt", func(b *bytes.Buffer) error {
 		return Problems(b, "loops/bench.yaml", []system.Problem{
@@ -30,7 +30,7 @@ func TestEmptyPages(t *testing.T) {
 	var b bytes.Buffer
 	for _, err := range []error{
 		Clauses(&b, nil, Options{}),
-		Quantities(&b, working.Catalogue{}, Options{}),
+		Quantities(&b, working.Catalogue{}, nil, Options{}),
 		Seen(&b, working.NewLedger(), Options{}),
 		Clause(&b, &review.Clause{ID: "bare"}, working.Catalogue{}, Options{}),
 		Problems(&b, "x", nil, Options{}),

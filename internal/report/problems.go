@@ -18,6 +18,11 @@ func MarkingProblems(w io.Writer, file string, problems []system.Problem, o Opti
 	return refused(w, file, "cannot be used for marking yet", problems, o)
 }
 
+// HouseProblems is the same for the rules of a house.
+func HouseProblems(w io.Writer, file string, problems []system.Problem, o Options) error {
+	return refused(w, file, "cannot be used as house rules yet", problems, o)
+}
+
 func refused(w io.Writer, file, cannot string, problems []system.Problem, o Options) error {
 	most := bodyWidth
 	if o.Width > bodyWidth {

@@ -6,29 +6,20 @@ import (
 	"strings"
 
 	"dryfit/internal/quantity"
+	"dryfit/internal/review"
 	"dryfit/internal/working"
 )
 
-// Quantities writes every quantity and fact that is worked out, with what it means.
-func Quantities(w io.Writer, k working.Catalogue, o Options) error {
+// Quantities writes every quantity and fact that is worked out, with what it means and which of
+// some clauses use it.
+func Quantities(w io.Writer, k working.Catalogue, list []*review.Clause, o Options) error {
 	most := pageWidth(o)
 	var out []line
 	for i, d := range k.Quantities {
 		if i > 0 {
 			out = append(out, line{})
 		}
-		out = append(out, line{}.add(safe(d.Name), waterInk).add(", "+unitWords(d.Kind), noInk))
-		out = append(out, paragraph(sentence(capital(ofWords(d.Title, d.Of))), pageText, most)...)
-		add := func(label, text string) {
-			out = append(out, labelled(label, sentence(text), pageText, pageInner, most, noInk)...)
-		}
-		add("Formula", strings.TrimPrefix(formulaWords(d), "Worked out as: "))
-		add("Holds for", d.Range)
-		source := d.Source
-		if d.Sure != "" && !strings.Contains(source, d.Sure) {
-			source = strings.TrimSpace(source + " (" + d.Sure + ")")
-		}
-		add("Source", source)
+		out = append(out, defined(d, list, most)...)
 	}
 	if len(k.Facts) > 0 {
 		out = append(out, line{}, line{}.add("FACTS", waterInk).add(", which are no numbers", noInk))
@@ -38,29 +29,52 @@ func Quantities(w io.Writer, k working.Catalogue, o Options) error {
 		if len(f.Words) > 0 {
 			text += ": " + series(f.Words, "or")
 		}
+		if by := askedBy(list, f.Name); len(by) > 0 {
+			text = sentence(text) + " Asked by " + strings.Join(by, ", ")
+		}
 		out = append(out, labelled(f.Name, sentence(text), pageText, pageText+26, most, noInk)...)
 	}
-	for _, list := range []struct {
+	for _, part := range []struct {
 		head  string
 		names []working.Named
 	}{{"SETS", k.Sets}, {"RELATIONS", k.Relations}, {"CASES", k.Cases}} {
-		if len(list.names) == 0 {
+		if len(part.names) == 0 {
 			continue
 		}
-		out = append(out, line{}, line{}.add(list.head, waterInk))
-		for _, n := range list.names {
-			out = append(out, labelled(n.Name, sentence(capital(n.Title)), pageText, pageText+26, most, noInk)...)
+		out = append(out, line{}, line{}.add(part.head, waterInk))
+		for _, n := range part.names {
+			text := sentence(capital(n.Title))
+			if by := goingOver(list, n.Name); len(by) > 0 {
+				text += " Gone over by " + sentence(strings.Join(by, ", "))
+			}
+			out = append(out, labelled(n.Name, text, pageText, pageText+26, most, noInk)...)
 		}
+	}
+	if len(k.Quantities) == 0 && len(out) > 0 {
+		out = out[1:] // the blank line above the first heading
 	}
 	return write(w, out, most, o.Colour)
 }
 
-// unitWords says in which unit a kind is held.
-func unitWords(k quantity.Kind) string {
-	if unit := siUnits[k]; unit != "1" && unit != "" {
-		return k.Title() + " in " + unit
+// defined is what one quantity means, how it is worked out, and which clauses use it.
+func defined(d working.Definition, list []*review.Clause, most int) []line {
+	out := []line{line{}.add(safe(d.Name), waterInk)}
+	out = append(out, paragraph(sentence(capital(ofWords(d.Title, d.Of))), pageText, most)...)
+	add := func(label, text string) {
+		out = append(out, labelled(label, sentence(text), pageText, pageInner, most, noInk)...)
 	}
-	return k.Title()
+	add("Formula", formulaAlone(d))
+	add("Unit", d.Kind.Title()+unitsWords(d.Kind))
+	add("Holds for", d.Range)
+	add("Source", definedBy(d))
+	u := usesOf(list, d.Name)
+	for _, use := range []struct {
+		label string
+		names []string
+	}{{"Cases", u.cases}, {"Limit in", u.limits}, {"Read by", u.reads}, {"Shown by", u.shows}} {
+		out = append(out, labelled(use.label, strings.Join(use.names, ", "), pageText, pageInner, most, noInk)...)
+	}
+	return out
 }
 
 // Seen writes every quantity of one loop: its value in each case, and how it was worked.

@@ -61,9 +61,9 @@ func said(f *review.Finding, in quantity.System) string {
 		if why := strings.Join(append(g.asks(), g.reasons...), "; "); why != "" {
 			text += ": " + why
 		}
-		return text
+		return text + houseTail(j, in)
 	case j.Fact:
-		return j.Title + ": " + j.Word + ", wanted: " + wantedWords(j, in)
+		return j.Title + ": " + j.Word + ", wanted: " + wantedWords(j, in) + houseTail(j, in)
 	}
 	text := j.Title + " " + foundWords(j, in) + ", " + wantedWords(j, in)
 	if used := usedWords(j, in); used != "" {
@@ -72,7 +72,15 @@ func said(f *review.Finding, in quantity.System) string {
 	if j.WithinSpread() {
 		text += "; the limit lies within the spread of the sources, " + spreadShown(j.Kind, j.Value, in)
 	}
-	return text
+	return text + houseTail(j, in)
+}
+
+// houseTail is what the house changed, behind what is said of a finding.
+func houseTail(j *review.Judgement, in quantity.System) string {
+	if text := byHouse(j, in); text != "" {
+		return "; " + text
+	}
+	return ""
 }
 
 // remedySaid is one remedy with what comes of it.

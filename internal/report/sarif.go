@@ -33,6 +33,7 @@ type sarifWriter struct {
 	left    int // results that had no room
 	status  int
 	asOf    string
+	house   houseSeen
 	notes   []sarifNotification
 	err     error
 }
@@ -86,6 +87,10 @@ func (s *sarifWriter) Add(i Item) error {
 		s.unread(i)
 	default:
 		s.asOf = max(s.asOf, i.Summary.AsOf)
+		s.house.take(i.Summary, s.run.Look.Units)
+		for _, f := range i.Summary.Failed {
+			s.notes = append(s.notes, sarifNotification{"error", sarifText{Text: safe(failedSaid(f))}, []sarifLocation{fileLocation(i.File, 1, 1)}})
+		}
 		for _, r := range s.findings(i.Summary) {
 			s.result(r)
 		}
@@ -124,7 +129,7 @@ func (s *sarifWriter) Close() error {
 	}
 	notes := s.notes
 	if more := len(notes) - mostNotes; more > 0 {
-		notes = append(notes[:mostNotes:mostNotes], sarifNotification{Level: "error", Message: sarifText{Text: fmt.Sprintf("dryfit failed on %d more files", more)}})
+		notes = append(notes[:mostNotes:mostNotes], sarifNotification{Level: "error", Message: sarifText{Text: fmt.Sprintf("%d more of these are left out", more)}})
 	}
 	if s.left > 0 {
 		notes = append(notes, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
@@ -137,7 +142,7 @@ func (s *sarifWriter) Close() error {
 		ExecutionSuccessful: s.status < review.Unreadable, ExitCode: s.status, ExitCodeDescription: exitWords[s.status], Notifications: notes,
 	}})
 	s.print(",\n" + `"properties": `)
-	s.value(sarifRunBag{Book: s.run.Book, HeldTo: string(s.run.HeldTo), AsOf: s.asOf})
+	s.value(sarifRunBag{Book: s.run.Book, HeldTo: string(s.run.HeldTo), AsOf: s.asOf, House: s.house.names, HouseChanges: s.house.changes})
 	s.print("\n}]}\n")
 	return s.err
 }

@@ -69,6 +69,7 @@ type (
 		Value   *float64 `json:"value,omitempty"`
 		Unit    string   `json:"unit,omitempty"`
 		OfLimit *float64 `json:"ofLimit,omitempty"`
+		House   string   `json:"house,omitempty"` // what the house changed in what it was held against
 	}
 	sarifNotification struct {
 		Level     string          `json:"level"`
@@ -82,8 +83,10 @@ type (
 		Notifications       []sarifNotification `json:"toolExecutionNotifications,omitempty"`
 	}
 	sarifRunBag struct {
-		Book   string `json:"book"`
-		HeldTo string `json:"heldTo"`
-		AsOf   string `json:"asOf,omitempty"`
+		Book         string   `json:"book"`
+		HeldTo       string   `json:"heldTo"`
+		AsOf         string   `json:"asOf,omitempty"`
+		House        []string `json:"house,omitempty"` // whose rules, and what they change
+		HouseChanges []string `json:"houseChanges,omitempty"`
 	}
 )

@@ -119,7 +119,7 @@ func (s *sarifWriter) findings(of *review.Summary) []sarifResult {
 		r := sarifResult{
 			RuleID: f.Clause.ID, Level: levelOf(f), Message: message(text), Locations: []sarifLocation{at},
 			Fingerprints: same.fingerprints(f.Clause.ID, of.File, f.Subject, f.Name, f.Limit.Name), Suppressions: []sarifSuppression{},
-			Bag: &sarifResultBag{Verdict: string(f.Verdict), Counts: of.Counts(f, s.run.HeldTo), OfLimit: shareOf(f.Judgement)},
+			Bag: &sarifResultBag{Verdict: string(f.Verdict), Counts: of.Counts(f, s.run.HeldTo), OfLimit: shareOf(f.Judgement), House: byHouse(f.Judgement, s.run.Look.Units)},
 		}
 		if f.Verdict == review.NotMet && !f.Fact {
 			r.Bag.Value, r.Bag.Unit = finite(f.Value.X), siUnits[f.Kind]

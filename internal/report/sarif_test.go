@@ -198,7 +198,7 @@ func TestSARIFNotesAreCut(t *testing.T) {
 		list = append(list, Item{File: fmt.Sprintf("%d.yaml", i), Fault: "x"})
 	}
 	notes := holdSARIF(t, formed(t, "sarif", runOfTests(), list...)).Runs[0].Invocations[0].Notifications
-	if len(notes) != mostNotes+1 || notes[mostNotes].Message.Text != "dryfit failed on 400 more files" {
+	if len(notes) != mostNotes+1 || notes[mostNotes].Message.Text != "400 more of these are left out" {
 		t.Errorf("there are %d notes, the last %+v", len(notes), notes[len(notes)-1])
 	}
 }

@@ -125,6 +125,7 @@ type sheeter struct {
 	followed []working.Followed
 	stamp    Stamp
 	used     map[string]int // names given so far
+	exact    bool           // numbers are put into formulas as the file writes them
 }
 
 // NewSheet puts the sheet of one loop together.
@@ -137,7 +138,7 @@ func NewSheet(of SheetOf, stamp Stamp, o Options) Sheet {
 	out := Sheet{Kind: buildSheet, Title: title, Stamp: stamp}
 	for _, section := range []func() []Section{
 		w.titleBlock, w.standingOf, w.cautions, w.findings, w.levelTable, w.drawings, w.shedLists, w.startUp, w.wetChecks, w.cleaning,
-		w.whenItFails, w.valves, w.dayOfFish, w.casesTable, w.statedTable, w.assumptions, w.permits, w.notLookedAt, w.calculations,
+		w.whenItFails, w.valves, w.dayOfFish, w.casesTable, w.statedTable, w.assumptions, w.permits, w.houseRules, w.notLookedAt, w.calculations,
 	} {
 		out.Sections = append(out.Sections, section()...)
 	}

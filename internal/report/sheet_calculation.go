@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"dryfit/internal/marking"
 	"dryfit/internal/quantity"
 	"dryfit/internal/review"
 	"dryfit/internal/working"
@@ -196,7 +197,7 @@ func (w *sheeter) inputs(n *working.Node, seen map[*working.Node]bool, depth int
 			symbol = from.Title
 		}
 		if v, known := from.Node.Value(); known {
-			parts = append(parts, symbol+" = "+w.say(from.Kind, v.X))
+			parts = append(parts, symbol+" = "+w.putIn(from.Node, v.X))
 		} else {
 			parts = append(parts, symbol+" = ?")
 		}
@@ -219,6 +220,23 @@ func (w *sheeter) inputs(n *working.Node, seen map[*working.Node]bool, depth int
 		}
 	}
 	return parts
+}
+
+// putIn is a number that goes into a formula: on a feedback sheet, where somebody works it again, one of the file as it
+// is written there and any other with four digits.
+func (w *sheeter) putIn(n *working.Node, x float64) string {
+	if !w.exact {
+		return w.say(n.Kind, x)
+	}
+	if text, given := w.System.Document.Text(n.Pointer); given && n.Origin == working.Given {
+		if _, err := quantity.Parse(n.Kind, text); err == nil {
+			return text
+		}
+	}
+	if _, unit := numberUnit(shown(n.Kind, x, w.in)); unit != "" {
+		return marking.InUnit(n.Kind, x, unit)
+	}
+	return w.say(n.Kind, x)
 }
 
 // holdsTo is how well a balance holds: what flows in less what flows out, or what is left over of it.

@@ -23,6 +23,7 @@ func (w *sheeter) findings() []Section {
 		}
 		put("Where", w.partOf(f.Subject)+map[bool]string{true: ", " + w.subjectWords(f.Subject)}[f.Subject != w.partOf(f.Subject)]+comma(w.placeWords(f.Place)))
 		put("Found", w.found(f))
+		put("House", byHouse(f.Judgement, w.in))
 		if f.Verdict == review.NotMet {
 			put("State", stateNote(f.Judgement))
 		}

@@ -18,6 +18,7 @@ type Stamp struct {
 	Units   string // metric, us or both
 	AsOf    string // day that the sheet stands for, such as 2026-03-14; may be empty
 	Guide   string // SHA-256 of the marking guide; empty where nothing is marked
+	House   string // SHA-256 of the rules of the house; empty without a house
 }
 
 // HashOf is the SHA-256 of a system file, in hexadecimal digits.
@@ -60,13 +61,16 @@ func (s Stamp) String() string {
 	if s.Guide != "" {
 		out += " guide=" + word(s.Guide)
 	}
+	if s.House != "" {
+		out += " house=" + word(s.House)
+	}
 	return out
 }
 
 // A stamp stands at the head of a file, before anything that comes from a system file.
 const stampWithin = 1024
 
-var stampForm = regexp.MustCompile(`dryfit-sheet file=([0-9a-f]{64}) book=([0-9a-f]{64}) version=(\S+) units=(metric|us|both) as-of=([0-9-]+)(?: guide=([0-9a-f]{64}))?`)
+var stampForm = regexp.MustCompile(`dryfit-sheet file=([0-9a-f]{64}) book=([0-9a-f]{64}) version=(\S+) units=(metric|us|both) as-of=([0-9-]+)(?: guide=([0-9a-f]{64}))?(?: house=([0-9a-f]{64}))?`)
 
 // ReadStamp finds the stamp in the file of a sheet.
 func ReadStamp(data []byte) (Stamp, error) {
@@ -75,15 +79,15 @@ func ReadStamp(data []byte) (Stamp, error) {
 	if found == nil {
 		return Stamp{}, errors.New("there is no stamp of dryfit at its head; make the sheet anew with -o")
 	}
-	s := Stamp{File: found[1], Book: found[2], Version: found[3], Units: found[4], AsOf: found[5], Guide: found[6]}
+	s := Stamp{File: found[1], Book: found[2], Version: found[3], Units: found[4], AsOf: found[5], Guide: found[6], House: found[7]}
 	if s.AsOf == "-" {
 		s.AsOf = ""
 	}
 	return s, nil
 }
 
-// guideDigits is the first digits of the hash of a guide, where there is one.
-func guideDigits(hash string) string {
+// digitsOrNone is the first digits of the hash of a guide or a house, where there is one.
+func digitsOrNone(hash string) string {
 	if hash == "" {
 		return "none"
 	}
@@ -103,7 +107,10 @@ func (s Stamp) Since(now Stamp) []string {
 		out = append(out, "the book of clauses or its tables have changed: "+s.Book[:12]+" then, "+now.Book[:12]+" now")
 	}
 	if s.Guide != now.Guide {
-		out = append(out, "the marking guide has changed: "+guideDigits(s.Guide)+" then, "+guideDigits(now.Guide)+" now")
+		out = append(out, "the marking guide has changed: "+digitsOrNone(s.Guide)+" then, "+digitsOrNone(now.Guide)+" now")
+	}
+	if s.House != now.House {
+		out = append(out, "the rules of the house have changed: "+digitsOrNone(s.House)+" then, "+digitsOrNone(now.House)+" now")
 	}
 	if was := strings.Join(strings.Fields(now.Version), "_"); s.Version != was {
 		out = append(out, "dryfit has changed: "+s.Version+" then, "+was+" now")

@@ -44,6 +44,9 @@ func (w *sheeter) titleBlock() []Section {
 	put("SHA-256 of the file", w.stamp.File)
 	put("Made with", "dryfit "+w.stamp.Version)
 	put("SHA-256 of the book and its tables", w.stamp.Book)
+	if w.stamp.House != "" {
+		put("SHA-256 of the rules of the house", w.stamp.House)
+	}
 	return section(2, "title-block", "Title block", t)
 }
 

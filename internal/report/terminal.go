@@ -40,7 +40,7 @@ func Terminal(w io.Writer, r *review.Review, o Options) error {
 		head = nil // what it names is explained with the first part
 	}
 	var closing []line
-	for _, section := range [][]line{p.day(), p.levels(), p.cases(), p.stated(), p.permits(), p.closing()} {
+	for _, section := range [][]line{p.day(), p.levels(), p.cases(), p.stated(), p.permits(), p.houseRules(), p.closing()} {
 		if len(section) > 0 {
 			lines = append(append(lines, line{}, line{}), section...)
 			closing = append(closing, section...)

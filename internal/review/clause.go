@@ -15,6 +15,7 @@ const (
 type Clause struct {
 	ID       string // unique in the book; the name of its file
 	Chapter  string
+	Own      bool   // a house added it; the book does not have it
 	Title    string // the sentence
 	Why      string
 	Strength Strength
@@ -25,8 +26,11 @@ type Clause struct {
 	Cases    []string
 	Shows    []string // quantities worth seeing beside the judged one
 	Levers   []Lever
-	Example  []Change // edits to the sound example file that break this clause
-	Asks     []string // names of facts that it reads, with what each means
+	Example  []Change       // edits to the sound example file that break this clause
+	Asks     []string       // names of facts that it reads, with what each means
+	Reads    []string       // names of quantities that it reads, with a limit or without
+	Over     []string       // names of the sets and relations that it goes through
+	Changed  []*HouseChange // what a house changes in it; empty where it stands as it is written
 }
 
 // Limit is a bound on one quantity, in SI units.

@@ -10,6 +10,8 @@ type Summary struct {
 	Judgements []*Judgement // every clause on every subject, in order round the loop
 	Findings   []*Finding   // in the same order
 	Silent     []*Clause    // clauses that found no subject in this loop
+	Failed     []Failure    // clauses of a house by which it could not be judged
+	House      *House       // the rules of the house that it was judged by; nil for the book as it is
 	Permits    []*Permit    // leave to differ, in the order of the file
 	AsOf       string       // the day on which the permits were held; empty without a permit
 	Unsought   string       // why no remedies were looked for; empty when they were
@@ -19,8 +21,12 @@ type Summary struct {
 // ExitStatus is Act when a clause of the strength held to, or a stronger one, is
 // open and has no permit that holds. While the file says `status: concept`, an undetermined
 // clause that is no safety clause is listed and does not count. A permit that no longer
-// serves is something that should be put right: it counts when held to should.
+// serves is something that should be put right: it counts when held to should. A clause by
+// which the loop could not be judged always counts, since nobody knows what it would have found.
 func (s *Summary) ExitStatus(heldTo Strength) int {
+	if len(s.Failed) > 0 {
+		return Act
+	}
 	for _, f := range s.Findings {
 		if s.Counts(f, heldTo) {
 			return Act

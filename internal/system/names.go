@@ -32,6 +32,37 @@ var names = []struct {
 	{"lines/*/pieces/*/tee/pipe", []string{"pipes"}, nil},
 }
 
+// inLines is the same for the names in lines, which the walk along a line resolves itself.
+var inLines = []struct {
+	path  string
+	sorts []string
+	words []string
+}{
+	{"lines/*/from", []string{"vessels", "lines"}, outer},
+	{"lines/*/to", []string{"vessels", "lines"}, outer},
+	{"lines/*/pipe", []string{"pipes"}, nil},
+	{"lines/*/pieces/*/*/pipe", []string{"pipes"}, nil},
+	{"lines/*/pieces/*/reducer", []string{"pipes"}, nil},
+	{"lines/*/pieces/*/reducer/to", []string{"pipes"}, nil},
+	{"lines/*/pieces/*/pump", []string{"pumps"}, nil},
+	{"lines/*/pieces/*/through/wall_of", []string{"vessels"}, nil},
+	{"lines/*/pieces/*/through/floor_of", []string{"vessels"}, nil},
+	{"lines/*/pieces/*/through/lid_of", []string{"vessels"}, nil},
+	{"lines/*/pieces/*/over/rim_of", []string{"vessels"}, nil},
+}
+
+// NamedAt says what a value at a path of keys and of numbers of elements may name: the
+// keys of the file under which that stands, and the words that may stand there too. There are none where it
+// names nothing of the file.
+func NamedAt(path []string) (sorts, words []string) {
+	for _, place := range slices.Concat(inLines, names) {
+		if slices.EqualFunc(strings.Split(place.path, "/"), path, func(pattern, key string) bool { return pattern == "*" || pattern == key }) {
+			return place.sorts, place.words
+		}
+	}
+	return nil, nil
+}
+
 // elsewhere checks the names outside the ends and pieces of lines.
 func (r referrer) elsewhere() {
 	top := r.s.cursor("")

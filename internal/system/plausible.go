@@ -38,7 +38,7 @@ var measures = map[string]measure{
 	"head":             bounded(quantity.Head, "0", "100 m", "", ""),
 	"pressure":         bounded(quantity.Pressure, "0", "4 MPa", "", ""),
 	"mass":             bounded(quantity.Mass, "0", "100 t", "", ""),
-	"time":             bounded(quantity.Time, "0", "520 week", "", "longer than ten years"),
+	"time-span":        bounded(quantity.Time, "0", "520 week", "", "longer than ten years"), // `time` is JSON Schema's own, a time of day
 	"temperature":      bounded(quantity.Temperature, "-10 degC", "60 degC", "colder than the water of a loop gets", "hotter than the water of a loop gets"),
 	"air-temperature":  bounded(quantity.Temperature, "-60 degC", "60 degC", "colder than air gets", "hotter than air gets"),
 	"power":            bounded(quantity.Power, "0", "50 kW", "", ""),

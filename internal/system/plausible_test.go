@@ -22,7 +22,7 @@ func TestBounds(t *testing.T) {
 		{"pressure", "12 bar", ""},
 		{"pressure", "15 MPa", "more than a small loop has: is it 15 kPa? write at most 4 MPa"},
 		{"mass", "9500 t", "more than a small loop has: is it 9500 kg? write at most 100 t"},
-		{"time", "600 week", "longer than ten years: is it 600 h? write at most 520 week"},
+		{"time-span", "600 week", "longer than ten years: is it 600 h? write at most 520 week"},
 		{"temperature", "70 degC", "hotter than the water of a loop gets: is it 70 degF? write at most 60 degC"},
 		{"temperature", "294 degC", "hotter than the water of a loop gets: is it 294 K? write at most 60 degC"},
 		{"temperature", "21 K", "colder than the water of a loop gets: is it 21 degC? write -10 degC or more"},

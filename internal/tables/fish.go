@@ -153,6 +153,9 @@ func (t *Tables) readNitrification(files fs.FS) error {
 	})
 }
 
+// AllSpecies is every species in the order of the table.
+func (t *Tables) AllSpecies() []Species { return slices.Clone(t.species) }
+
 // Species finds a species by its key.
 func (t *Tables) Species(key string) (Species, bool) {
 	return find(t.species, func(s Species) bool { return s.Key == key })

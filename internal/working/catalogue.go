@@ -11,6 +11,46 @@ type Catalogue struct {
 	Cases      []Named
 }
 
+// Only is the part of a catalogue that has a name, and whether there is any.
+func (c Catalogue) Only(name string) (Catalogue, bool) {
+	named := func(list []Named) []Named {
+		return keep(list, func(n Named) bool { return n.Name == name })
+	}
+	out := Catalogue{
+		Quantities: keep(c.Quantities, func(d Definition) bool { return d.Name == name }),
+		Facts:      keep(c.Facts, func(f FactDefinition) bool { return f.Name == name }),
+		Sets:       named(c.Sets), Relations: named(c.Relations), Cases: named(c.Cases),
+	}
+	return out, len(out.Quantities)+len(out.Facts)+len(out.Sets)+len(out.Relations)+len(out.Cases) > 0
+}
+
+func keep[T any](list []T, wanted func(T) bool) []T {
+	var out []T
+	for _, x := range list {
+		if wanted(x) {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// Names is every name of a catalogue, in its order.
+func (c Catalogue) Names() []string {
+	var out []string
+	for _, d := range c.Quantities {
+		out = append(out, d.Name)
+	}
+	for _, f := range c.Facts {
+		out = append(out, f.Name)
+	}
+	for _, list := range [][]Named{c.Sets, c.Relations, c.Cases} {
+		for _, n := range list {
+			out = append(out, n.Name)
+		}
+	}
+	return out
+}
+
 // FactDefinition is one row of the catalogue of facts. Words are the values that
 // the fact can have; with none, it can have any.
 type FactDefinition struct {
