@@ -135,6 +135,9 @@ func (a *app) draft(name, chapter, of, dir string) error {
 			return misusef("the book has a clause %s already; give yours another name, or change that one in house.yaml", name)
 		}
 	}
+	if other := already(dir, name); other != "" {
+		return misusef("%s is there already; give the clause another name", report.ShownFile(other))
+	}
 	text, tests, err := judge.Draft(survey.Catalogue(), chapter, name, of)
 	if err != nil {
 		return misusef("%v", err)
@@ -205,4 +208,13 @@ func oneFolder(cmd *cobra.Command, args []string) error {
 
 func onlyFolders(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 	return nil, cobra.ShellCompDirectiveFilterDirs
+}
+
+// already is the file of a clause of that name in the folder of a house, whatever its chapter; empty without.
+func already(dir, name string) string {
+	found, err := filepath.Glob(filepath.Join(dir, "*", name+".rego"))
+	if err != nil || len(found) == 0 {
+		return ""
+	}
+	return found[0]
 }

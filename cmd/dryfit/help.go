@@ -73,6 +73,10 @@ You teach with it
     dryfit mark --guide guide.yaml class -o marked/   marks and feedback
 
 You write house rules
+    dryfit review loop.yaml --house house        by your own limits and clauses
+    dryfit clauses draft rim_reach -o house      a clause to fill in, with tests
+    dryfit clauses examine house     what is undocumented, unsourced or untested
+    dryfit clauses trial house       its tests, and the lines that none tried
     dryfit book -o book.html         the whole book, with all that is worked out
     dryfit quantities loop.yaml --as json        what a clause in Rego sees
 

@@ -37,6 +37,11 @@ func NewHouseReviewer(name string) (*Reviewer, []system.Problem, error) {
 		defer root.Close()
 		folder, file = root.FS(), filepath.Join(name, house.File)
 		open = func() (*os.File, error) { return root.OpenFile(house.File, reading, 0) }
+		for _, other := range []string{"house.yml", "house.json"} {
+			if _, err := root.Lstat(other); err == nil {
+				return nil, nil, fmt.Errorf("it holds %s, which is not read; name it %s", other, house.File)
+			}
+		}
 		if _, err := root.Lstat(house.File); errors.Is(err, fs.ErrNotExist) {
 			file = ""
 		}

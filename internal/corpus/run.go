@@ -22,6 +22,7 @@ type Batch struct {
 	Cache    *Cache        // nil: nothing is kept
 	Afresh   bool          // results that are kept are not read, only written
 	Live     bool          // the workings are wanted, which are not kept
+	Bare     bool          // no remedies are wanted
 	Whole    bool          // all that the JSON report says is wanted
 	AsOf     string        // the day on which permits are held, as 2026-03-14
 	Progress func(done int)
@@ -212,7 +213,7 @@ func (r *Reviewer) result(ctx context.Context, name string, data []byte, b Batch
 	if err != nil || out.Review == nil {
 		return out, err
 	}
-	if short != nil && sameRemedies(out.Review, short) {
+	if b.Bare || short != nil && sameRemedies(out.Review, short) {
 		return out, nil
 	}
 	sought, err := r.remedies(ctx, out.Review, b)

@@ -24,7 +24,7 @@ func (s *server) actions(ctx context.Context, params json.RawMessage, doc *docum
 	if len(p.Context.Only) > 0 && !slices.ContainsFunc(p.Context.Only, func(kind string) bool { return kind == "" || kind == "quickfix" }) {
 		return []codeAction{}, nil
 	}
-	seen := s.current(ctx, doc)
+	seen := s.current(ctx, doc, true)
 	if seen == nil {
 		return []codeAction{}, nil
 	}

@@ -24,6 +24,7 @@ type document struct {
 
 	cancel context.CancelFunc
 	hurry  chan struct{} // somebody waits for the review
+	first  chan struct{} // closed once it is judged, remedies still to be looked for, or the review is over
 	done   chan struct{} // closed once the review is over
 	seen   *outcome      // what came of it; nil before, and where a later version took its place
 
@@ -96,7 +97,7 @@ func (s *server) enter(uri string, version int, now *text, wait time.Duration) {
 	ctx, cancel := context.WithCancel(s.ctx)
 	doc := &document{
 		uri: uri, version: version, text: now, other: corpus.Typed(fileName(uri), []byte(now.all)).Other(),
-		cancel: cancel, hurry: make(chan struct{}, 1), done: make(chan struct{}),
+		cancel: cancel, hurry: make(chan struct{}, 1), first: make(chan struct{}), done: make(chan struct{}),
 	}
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
@@ -109,11 +110,14 @@ func (s *server) enter(uri string, version int, now *text, wait time.Duration) {
 	}
 	s.documents[uri] = doc
 	if doc.other {
+		close(doc.first)
 		close(doc.done)
 		return
 	}
 	s.work.Go(func() {
+		judged := sync.OnceFunc(func() { close(doc.first) })
 		defer close(doc.done)
+		defer judged()
 		select {
 		case <-time.After(wait):
 		case <-doc.hurry:
@@ -126,15 +130,26 @@ func (s *server) enter(uri string, version int, now *text, wait time.Duration) {
 		case <-ctx.Done():
 			return
 		}
-		s.look(ctx, doc)
+		s.look(ctx, doc, true) // whoever types wants to see what is wrong, and a little later what to do about it
+		judged()
+		if seen := s.seenOf(doc); seen != nil && seen.item.Summary != nil && len(seen.item.Summary.Findings) > 0 {
+			s.look(ctx, doc, false)
+		}
 	})
 }
 
-// look reviews a version and shows what came of it, unless another one has taken its place.
-func (s *server) look(ctx context.Context, doc *document) {
+// seenOf is what has come of a version so far.
+func (s *server) seenOf(doc *document) *outcome {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return doc.seen
+}
+
+// look reviews a version and shows what came of it, unless another one has taken its place. Bare, it looks for no remedies.
+func (s *server) look(ctx context.Context, doc *document, bare bool) {
 	seen := &outcome{}
 	_, err := s.guarded(func() (_ any, err error) {
-		seen.item, err = s.review(ctx, fileName(doc.uri), doc.text.all)
+		seen.item, err = s.review(ctx, fileName(doc.uri), doc.text.all, bare)
 		if err == nil && ctx.Err() == nil {
 			seen.marks = marksOf(doc.text, seen.item)
 		}
@@ -163,8 +178,8 @@ func (s *server) look(ctx context.Context, doc *document) {
 const mostReview = 30 * time.Second
 
 // reviewed takes a text all the way, permits that stand beside its file with it.
-func (s *server) reviewed(ctx context.Context, name, all string) (item report.Item, err error) {
-	batch := corpus.Batch{Workers: 1, Most: mostReview, Live: true, Whole: true, AsOf: s.Today()}
+func (s *server) reviewed(ctx context.Context, name, all string, bare bool) (item report.Item, err error) {
+	batch := corpus.Batch{Workers: 1, Most: mostReview, Live: true, Whole: true, Bare: bare, AsOf: s.Today()}
 	err = s.Reviewer.Run(ctx, []corpus.File{corpus.Typed(name, []byte(all))}, batch, func(i report.Item) error {
 		item = i
 		return nil
@@ -172,14 +187,19 @@ func (s *server) reviewed(ctx context.Context, name, all string) (item report.It
 	return item, err
 }
 
-// current is what came of a document's review, waited for; nil where another version took its place.
-func (s *server) current(ctx context.Context, doc *document) *outcome {
+// current is what came of a document's review, with its remedies or as soon as it is judged, waited for; nil where
+// another version took its place.
+func (s *server) current(ctx context.Context, doc *document, remedies bool) *outcome {
+	over := doc.first
+	if remedies {
+		over = doc.done
+	}
 	select {
 	case doc.hurry <- struct{}{}:
 	default:
 	}
 	select {
-	case <-doc.done:
+	case <-over:
 	case <-ctx.Done():
 		return nil
 	}

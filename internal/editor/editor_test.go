@@ -20,10 +20,10 @@ func TestFaultRemedyGone(t *testing.T) {
 		t.Fatal("the demo has a lip at half the depth, and is marked for it")
 	}
 	c.becomes(2, "lip_at: 305 mm", "lip_at: 400 mm")
-	d := coded(c.marked(2), "well_depth")
-	if d == nil {
-		t.Fatal("a lip 400 mm above the floor is not marked")
+	if d := coded(c.marked(2), "well_depth"); d == nil || strings.Contains(d.Message, "Remedy") {
+		t.Fatal("a lip 400 mm above the floor is not marked at once, before a remedy is looked for")
 	}
+	d := coded(c.marked(2), "well_depth") // and then with the remedy
 	if got := c.text[offsets(c, d.Range).from:offsets(c, d.Range).to]; got != "400 mm" {
 		t.Errorf("the mark stands at %q", got)
 	}

@@ -35,7 +35,7 @@ func (s *server) hover(ctx context.Context, params json.RawMessage, doc *documen
 	if both := inBoth(means, n); both != "" {
 		text = append(text, both)
 	}
-	seen := s.current(ctx, doc)
+	seen := s.current(ctx, doc, false)
 	switch {
 	case seen == nil:
 	case seen.item.Review == nil:

@@ -36,7 +36,7 @@ type server struct {
 	out    *outlet
 	turn   chan struct{} // held by the one review that runs
 	work   sync.WaitGroup
-	review func(ctx context.Context, name, all string) (report.Item, error)
+	review func(ctx context.Context, name, all string, bare bool) (report.Item, error)
 
 	greeted, leaving bool
 	utf8             bool

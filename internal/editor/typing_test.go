@@ -51,7 +51,7 @@ func asked(c *client) string {
 func TestChangeStopsReview(t *testing.T) {
 	var begun, stopped atomic.Int32
 	c := silentWith(t, func(s *server) {
-		s.review = func(ctx context.Context, _, all string) (report.Item, error) {
+		s.review = func(ctx context.Context, _, all string, _ bool) (report.Item, error) {
 			if strings.Contains(all, "endless") {
 				begun.Add(1)
 				<-ctx.Done()
@@ -77,7 +77,7 @@ func TestChangeStopsReview(t *testing.T) {
 // A request that is taken back is answered so, and the server goes on.
 func TestTakenBack(t *testing.T) {
 	c := silentWith(t, func(s *server) {
-		s.review = func(ctx context.Context, _, _ string) (report.Item, error) {
+		s.review = func(ctx context.Context, _, _ string, _ bool) (report.Item, error) {
 			<-ctx.Done()
 			return report.Item{}, ctx.Err()
 		}
@@ -94,7 +94,7 @@ func TestTakenBack(t *testing.T) {
 // A mistake of our own costs the answer to one request.
 func TestPanicCostsOneAnswer(t *testing.T) {
 	c := silentWith(t, func(s *server) {
-		s.review = func(_ context.Context, _, all string) (report.Item, error) {
+		s.review = func(_ context.Context, _, all string, _ bool) (report.Item, error) {
 			if strings.Contains(all, "broken") {
 				panic("a mistake of our own")
 			}

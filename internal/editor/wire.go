@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"time"
 )
 
 // Messages are framed by a header with their length in bytes, then a blank line.
@@ -142,13 +143,19 @@ func (o *outlet) send(m message) {
 	}
 }
 
+// patience is how long the end waits for a client that reads no more.
+const patience = 2 * time.Second
+
 // close sends what is waiting and ends.
 func (o *outlet) close() {
 	o.mutex.Lock()
 	o.closed = true
 	o.changed.Signal()
 	o.mutex.Unlock()
-	<-o.done
+	select {
+	case <-o.done:
+	case <-time.After(patience):
+	}
 }
 
 // answer answers a request. An answer without a result has the result null.

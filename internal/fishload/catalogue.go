@@ -24,7 +24,7 @@ const (
 	stated    = "the file"
 	species   = "table of species"
 	feedMass  = "Timmons and Ebeling, Recirculating Aquaculture: 0.16 N in protein x 0.80 taken up x 0.80 let go x 0.90 as ammonia, from memory"
-	reactions = "Ebeling, Timmons and Bisogni 2006, Aquaculture 257:346-358 (numbers from memory); 64/14.007 and 100.09/14.007 by the reactions"
+	reactions = "64/14.007 and 100.09/14.007 by the reactions; Ebeling, Timmons and Bisogni 2006, Aquaculture 257:346-358, its numbers as remembered"
 	mixed     = "balance of a stirred tank"
 )
 
@@ -63,7 +63,7 @@ var wasteQuantities = []working.Definition{
 	{Name: "ammonia_made", Title: "ammonia that the fish make in a day (total ammonia, as N)", Symbol: "P", Kind: quantity.FeedRate, Of: "the loop",
 		Formula: "0.092 x protein x F", Source: feedMass, Sure: memory},
 	{Name: "oxygen_used", Title: "oxygen that fish and bacteria use in a day", Symbol: "R", Kind: quantity.FeedRate, Of: "the loop",
-		Formula: "oxygen of the fish + 4.57 P", Source: reactions, Sure: "published"},
+		Formula: "oxygen of the fish + 4.57 P", Source: reactions, Sure: "derived"},
 	{Name: "carbon_dioxide_made", Title: "carbon dioxide made in a day", Symbol: "G", Kind: quantity.FeedRate, Of: "the loop",
 		Formula: "1.375 x oxygen of the fish + 5.85 P", Source: reactions + "; 44.01/32.00 at a respiratory quotient of one", Sure: "derived"},
 	{Name: "alkalinity_used", Title: "alkalinity that the bacteria use up in a day, as CaCO3, before the plants give some back", Symbol: "B", Kind: quantity.FeedRate, Of: "the loop",
@@ -115,13 +115,13 @@ var oxygenQuantities = []working.Definition{
 	{Name: "oxygen_need", Title: "oxygen that its fish use, mean of the day", Symbol: "R", Kind: quantity.FeedRate, Of: "each fish tank",
 		Formula: "max(0.5 F, m x rate of the species x Q10^((T - T0)/10 K))", Source: "feed: Timmons and Ebeling (from memory); mass: " + species, Sure: memory},
 	{Name: "oxygen_need_peak", Title: "oxygen that its fish use after a meal", Symbol: "Rp", Kind: quantity.FeedRate, Of: "each fish tank",
-		Formula: "1.5 R", Source: "southern catfish at 27.5 degC: 1.8 times at a ration of 4 %; rainbow trout less", Sure: "published"},
+		Formula: "1.5 R", Source: "between a study of southern catfish at 27.5 degC, 1.8 times at a ration of 4 %, and rainbow trout, less", Sure: judgement},
 	{Name: "oxygen_by_flow", Title: "oxygen that the flow brings in while the tank stands at what its fish want", Symbol: "Oq", Kind: quantity.FeedRate, Of: "each fish tank",
 		Formula: "Q (s Cs - C)", Source: mixed, Sure: "derived"},
 	{Name: "oxygen_by_air", Title: "oxygen that the air stones bring in while the tank stands at what its fish want", Symbol: "Oa", Kind: quantity.FeedRate, Of: "each fish tank",
 		Formula: "air x 0.277 g/L x share taken up a metre x depth x a 1.024^(T - 20) (b Cs - C)/9.09 mg/L", Source: "ASCE 2-06, clean-water test, and its field form; share of the stones from memory", Sure: memory},
 	{Name: "oxygen_level", Title: "oxygen in the tank after a meal", Symbol: "C", Kind: quantity.Concentration, Of: "each fish tank",
-		Formula: "Q (s Cs - C) + K (b Cs - C) = Rp", Source: mixed, Sure: "derived"},
+		Formula: "C at which Q (s Cs - C) + K (b Cs - C) = Rp", Source: mixed, Sure: "derived"},
 	{Name: "oxygen_share", Title: "oxygen that the fish use after a meal, over what comes in while the tank holds the least they bear without stress", Symbol: "u", Kind: quantity.Number, Of: "each fish tank",
 		Formula: "Rp/(Oq + Oa) at C stress", Source: mixed, Sure: "derived"},
 	{Name: "oxygen_share_at_ease", Title: "oxygen that the fish use after a meal, over what comes in while the tank holds what they grow at", Symbol: "u", Kind: quantity.Number, Of: "each fish tank",
@@ -143,14 +143,14 @@ var Cases = []working.Named{
 var outageQuantities = []working.Definition{
 	{Name: "time_to_danger", Title: "time until the oxygen is down to where the fish are in danger, nobody and nothing helping", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
 		Formula: "(C0 - Cd) (V - m/rho)/R: of the tank alone in a power cut, of the whole loop with its bacteria while the pump runs on", Source: "balance of oxygen, no surface counted", Sure: "derived"},
-	{Name: "time_at_60", Title: "the same time for the same fish at 60 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
-		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d = 60 kg/m3", Source: "balance of oxygen", Sure: "derived"},
-	{Name: "time_at_5", Title: "the same time for the same fish at 5 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
-		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d = 5 kg/m3", Source: "balance of oxygen", Sure: "derived"},
-	{Name: "time_at_2", Title: "the same time for the same fish at 2 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
-		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d = 2 kg/m3", Source: "balance of oxygen", Sure: "derived"},
+	{Name: "time_at_60", Title: "time until the fish would be in danger at 60 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
+		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d 60 kg/m3", Source: "balance of oxygen", Sure: "derived"},
+	{Name: "time_at_5", Title: "time until the fish would be in danger at 5 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
+		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d 5 kg/m3", Source: "balance of oxygen", Sure: "derived"},
+	{Name: "time_at_2", Title: "time until the fish would be in danger at 2 kg in each cubic metre", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
+		Formula: "(C0 - Cd) (1/d - 1/rho) m/R, d 2 kg/m3", Source: "balance of oxygen", Sure: "derived"},
 	{Name: "backup_oxygen", Title: "oxygen that the backup air holds in the tank", Symbol: "C", Kind: quantity.Concentration, Of: "each fish tank",
-		Formula: "K (b Cs - C) = R", Source: mixed, Sure: "derived"},
+		Formula: "C at which K (b Cs - C) = R", Source: mixed, Sure: "derived"},
 	{Name: "time_with_backup", Title: "time that the fish last with the backup air", Symbol: "t", Kind: quantity.Time, Of: "each fish tank",
 		Formula: "time of the backup, if it holds the danger off, + time to danger after it", Source: mixed, Sure: "derived"},
 	{Name: "cut_share", Title: "longest power cut to be expected, over the time that the fish last", Symbol: "u", Kind: quantity.Number, Of: "each fish tank",
@@ -163,18 +163,18 @@ var outageFacts = []working.FactDefinition{
 }
 
 var airQuantities = []working.Definition{
-	{Name: "air_shared", Title: "air that all stones ask for, over what the air pump gives", Symbol: "u", Kind: quantity.Number, Of: "the air",
+	{Name: "air_shared", Title: "air that all stones ask for, over what the air pump gives", Symbol: "u", Kind: quantity.Number, Of: "the air supply",
 		Formula: "sum of count x flow/pump's flow", Source: "balance of the air", Sure: "derived"},
-	{Name: "air_pressure_share", Title: "pressure that the deepest stone wants, over that at which the pump gives its air", Symbol: "u", Kind: quantity.Number, Of: "the air",
+	{Name: "air_pressure_share", Title: "pressure that the deepest stone wants, over that at which the pump gives its air", Symbol: "u", Kind: quantity.Number, Of: "the air supply",
 		Formula: "(rho g depth + 2.4 kPa)/p", Source: "hydrostatics; 0.35 psi over the depth for a stone of medium pores, a maker's handbook", Sure: "published"},
-	{Name: "air_pump_over_water", Title: "air pump over the highest water that its tubes lead to", Symbol: "h", Kind: quantity.Length, Of: "the air",
+	{Name: "air_pump_over_water", Title: "air pump over the highest water that its tubes lead to", Symbol: "h", Kind: quantity.Length, Of: "the air supply",
 		Formula: "height of the pump - highest rim of the vessels with stones", Source: geometry, Sure: "derived"},
-	{Name: "stone_from_intake", Title: "from the stones to the nearest intake", Symbol: "x", Kind: quantity.Length, Of: "each set of air stones in a fish tank",
+	{Name: "stone_from_intake", Title: "distance from the stones to the nearest intake", Symbol: "x", Kind: quantity.Length, Of: "each set of air stones in a fish tank",
 		Formula: "as stated", Source: stated, Sure: "derived"},
 }
 
 var airFacts = []working.FactDefinition{
-	{Name: "air_pump_guarded", Title: "whether a non-return valve keeps water out of the air pump", Words: []string{"yes", "no"}, Of: "the air"},
+	{Name: "air_pump_guarded", Title: "whether a non-return valve keeps water out of the air pump", Words: []string{"yes", "no"}, Of: "the air supply"},
 }
 
 var airSets = []working.Named{
@@ -189,7 +189,7 @@ var acidQuantities = []working.Definition{
 		Formula: "(alkalinity - 20 mg/L)/b", Source: "20 mg/L as CaCO3 is the least that nitrification wants: Timmons and Ebeling, from memory", Sure: memory},
 	{Name: "alkalinity_left", Title: "alkalinity after the longest time that nobody looks, as CaCO3, plants not counted", Symbol: "A", Kind: quantity.Concentration, Of: "the water",
 		Formula: "alkalinity - b t", Source: "balance of masses", Sure: "derived"},
-	{Name: "base_wanted", Title: "base that makes up for it in a day, of the kind that is added, plants not counted", Symbol: "w", Kind: quantity.FeedRate, Of: "the water",
+	{Name: "base_wanted", Title: "base that makes up for the alkalinity used up in a day, of the kind that is added, plants not counted", Symbol: "w", Kind: quantity.FeedRate, Of: "the water",
 		Formula: "B x g of the base a gram of CaCO3", Source: "equivalent weights", Sure: "derived"},
 	{Name: "base_share", Title: "base that is added, over what is used up, plants not counted", Symbol: "s", Kind: quantity.Fraction, Of: "the water",
 		Formula: "added/w", Source: "balance of masses", Sure: "derived"},

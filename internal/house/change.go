@@ -55,7 +55,7 @@ func (r *reader) clause(at, id string) *review.Clause {
 	for _, c := range r.book {
 		ids = append(ids, c.ID)
 	}
-	r.Add(at+"/clause", "the clause "+quoted(id)+", which is not in the book", orNearest(id, ids, "`dryfit clauses` lists them"))
+	r.Add(at+"/clause", "the clause "+quoted(id)+", which is not in the book and is none of the house that loads", orNearest(id, ids, "`dryfit clauses` lists them"))
 	return nil
 }
 

@@ -68,8 +68,8 @@ func TestChangesAreRead(t *testing.T) {
 
 func TestChangesThatAreRefused(t *testing.T) {
 	for name, one := range map[string]struct{ change, want string }{
-		"clause unknown":       {"{clause: well_dept, least: 0.45, reason: r}", "5:14: found the clause `well_dept`, which is not in the book: the nearest is `well_depth`"},
-		"clause far":           {"{clause: bananas, least: 0.45, reason: r}", "which is not in the book: `dryfit clauses` lists them"},
+		"clause unknown":       {"{clause: well_dept, least: 0.45, reason: r}", "5:14: found the clause `well_dept`, which is not in the book and is none of the house that loads: the nearest is `well_depth`"},
+		"clause far":           {"{clause: bananas, least: 0.45, reason: r}", "which is not in the book and is none of the house that loads: `dryfit clauses` lists them"},
 		"limit unknown":        {"{clause: well_depth, limit: fractoin, least: 0.45, reason: r}", "the limit `fractoin`, which `well_depth` does not have: the nearest is `fraction`"},
 		"limit not named":      {"{clause: lift_light, most: 8 kg, reason: r}", "where `lift_light` has several: add `limit` with `pupils` or `adults`"},
 		"no limit to change":   {"{clause: lid_there, least: 1, reason: r}", "which asks yes or no and has none"},

@@ -32,6 +32,7 @@ type Book struct {
 	each     bounds                                 // of each clause of a house
 	gathered func() (map[string]*ast.Module, error) // waits for clauses and reads of the book
 	load     func() error                           // waits for all
+	finished bool                                   // drafts are not in force
 	housed   bool                                   // houses may add clauses to it
 	clauses  []*review.Clause
 	ready    map[string]ready // by the id of the clause
@@ -72,6 +73,7 @@ func load(c working.Catalogue, together, each bounds, book fs.FS, houses ...fs.F
 // not judged by, and [Book.Judge] lists them as failed.
 func Open(c working.Catalogue, book fs.FS, houses ...fs.FS) *Book {
 	b := newBook(c, bounds{deadline, heap}, bounds{ownDeadline, ownHeap}, little, book, houses...)
+	b.finished = true
 	go b.load()
 	return b
 }

@@ -50,6 +50,9 @@ func (b *Book) join(houses []fs.FS, vocabulary map[string]*ast.Module) (wrong Pr
 			if other := ids[o.clause.ID]; other != "" && o.clause.ID != "" {
 				o.wrong = append(o.wrong, Problem{File: file, Text: fmt.Sprintf("there is a clause %s already, in %s; give this one and its file another name", o.clause.ID, other)})
 			}
+			if b.finished && len(o.wrong) == 0 && strings.Contains(o.clause.Title+o.clause.Why, toFill) {
+				o.wrong = append(o.wrong, Problem{File: file, Row: 1, Text: "it is a draft, which is not in force before it is finished; write what says `" + toFill + "`"})
+			}
 			if len(o.wrong) > 0 {
 				wrong = append(wrong, b.refuse(strings.TrimSuffix(path.Base(file), ".rego"), o.wrong)...)
 				continue

@@ -30,7 +30,7 @@ var waterQuantities = []working.Definition{
 	{Name: "height", Title: "height of the centreline", Symbol: "z", Kind: quantity.Length, Of: "each piece of a line",
 		Formula: "sum of heights and lengths of the file", Source: geometry, Sure: "derived"},
 	{Name: "flow", Title: "flow", Symbol: "Q", Kind: quantity.Flow, Of: "each line in which water runs",
-		Formula: "H(Q) = z2 - z1 + losses(Q), in the least case at least crest - z1 + losses up to it; by gravity, what flows into the vessel above", Source: duty, Sure: "published"},
+		Formula: "Q at which H(Q) = z2 - z1 + losses(Q), in the least case at least crest - z1 + losses up to it; by gravity, what flows into the vessel above", Source: duty, Sure: "published"},
 	{Name: "flow_at_end", Title: "flow at its end", Symbol: "Q", Kind: quantity.Flow, Of: "each line in which water runs and that shares it with another at a tee",
 		Formula: "of the balance of the whole loop", Source: steady, Sure: "published"},
 	{Name: "pump_head", Title: "head of the pump", Symbol: "H", Kind: quantity.Head, Of: "each pump",
@@ -71,9 +71,9 @@ var waterQuantities = []working.Definition{
 		Formula: "r/D", Source: geometry, Sure: "derived"},
 	{Name: "bend_loss", Title: "head lost in the bend", Symbol: "h", Kind: quantity.Head, Of: "each bend of more than 45 degrees in a gravity line in which water runs",
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
-	{Name: "bend_loss_as_two_45", Title: "as two 45s two bores apart it would lose", Symbol: "h2", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+	{Name: "bend_loss_as_two_45", Title: "head that two bends of 45 degrees, two bores apart, would lose in the bend's place", Symbol: "h2", Kind: quantity.Head, Of: "each bend of a line in which water runs",
 		Formula: "(C K45 + K45 + f 2) V^2/2g", Source: darcy + "; Miller 1990, Internal Flow Systems, for bends close together", Sure: "published"},
-	{Name: "bend_loss_as_sweep", Title: "as a sweep it would lose", Symbol: "hs", Kind: quantity.Head, Of: "each bend of a line in which water runs",
+	{Name: "bend_loss_as_sweep", Title: "head that a sweep would lose in the bend's place", Symbol: "hs", Kind: quantity.Head, Of: "each bend of a line in which water runs",
 		Formula: "K V^2/2g", Source: darcy, Sure: "published"},
 }
 

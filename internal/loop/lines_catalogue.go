@@ -85,7 +85,7 @@ var liftQuantities = []working.Definition{
 	{Name: "lift_share", Title: "lift over the head at which the pump gives nothing", Symbol: "c", Kind: quantity.Fraction, Of: "each pump in a line",
 		Formula: "(max(mouth, level above, crest) - z1)/H(0)", Source: "the pump's curve", Sure: "derived"},
 	{Name: "duty_share", Title: "flow over the flow at no head", Symbol: "c", Kind: quantity.Fraction, Of: "each pump in a line",
-		Formula: "Q/Q(H = 0)", Source: "the pump's curve", Sure: "derived"},
+		Formula: "Q/Q(no head)", Source: "the pump's curve", Sure: "derived"},
 	{Name: "curve_points", Title: "points of the pump's curve", Symbol: "n", Kind: quantity.Number, Of: "each pump in a line",
 		Formula: "as stated", Source: "the file", Sure: "derived"},
 	{Name: "pump_cover", Title: "water over the depth at which the pump draws air", Symbol: "m", Kind: quantity.Length, Of: "each pump in a line",
@@ -107,5 +107,5 @@ var liftSets = []working.Named{
 	{Name: "pumps_in_fish_tanks", Title: "pumps that take their water out of a fish tank"},
 	{Name: "fish_mouths", Title: "mouths by which lines take water out of a fish tank"},
 	{Name: "settlers_on_the_way", Title: "settlers"},
-	{Name: "fish_tanks_fed", Title: "fish tanks"},
+	{Name: "fish_tanks_fed", Title: "all fish tanks, whether water runs through them or not"},
 }

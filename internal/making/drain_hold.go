@@ -14,7 +14,7 @@ var holdQuantities = []working.Definition{
 	{Name: "hold_spare", Title: "push of the relaxed cuff left over one and a half times what lifts the drain", Symbol: "N", Kind: quantity.Force, Of: "each drain that a cuff holds down",
 		Formula: "s F - 1.5 U, and F - 1.5 U where the cuff lifts", Source: beam, Sure: "project judgement"},
 	{Name: "drain_lift", Title: "lift of the drain's mouth as its cuff tips it", Symbol: "l", Kind: quantity.Length, Of: "each drain that a cuff holds down",
-		Formula: "tilt * reach of the foot, zero where the cuff lifts", Source: beam, Sure: "project judgement"},
+		Formula: "tilt x reach of the foot, zero where the cuff lifts", Source: beam, Sure: "project judgement"},
 	{Name: "drain_gap", Title: "gap between the drain's mouth and the floor, over its bore", Symbol: "e", Kind: quantity.Number, Of: "each drain that stands on a floor",
 		Formula: "(s + lift)/D", Source: "geometry", Sure: "derived"},
 }

@@ -14,7 +14,7 @@ func houseName(h *review.House) string {
 	if h.By == "" {
 		return h.Name
 	}
-	return h.Name + ", by the " + h.By
+	return h.Name + ", by the " + strings.TrimPrefix(h.By, "the ")
 }
 
 // changeOf is the clause that a change is made in, with the name of the limit.

@@ -110,16 +110,21 @@ func (p *page) besideWords(f *review.Finding) string {
 }
 
 func sourceWords(s review.Source) string {
-	text := withoutGrade(s)
-	if text == "" {
-		return s.Grade
+	grade, text := s.Grade, withoutGrade(s)
+	if strings.HasSuffix(strings.TrimRight(s.Text, ". "), grade+noSource) {
+		grade += noSource
 	}
-	return s.Grade + ": " + text
+	if text == "" {
+		return grade
+	}
+	return grade + ": " + text
 }
+
+const noSource = ", no source"
 
 // withoutGrade is the text of a source without the words that only repeat its grade.
 func withoutGrade(s review.Source) string {
-	text := strings.TrimSuffix(strings.TrimRight(s.Text, ". "), s.Grade+", no source")
+	text := strings.TrimSuffix(strings.TrimRight(s.Text, ". "), s.Grade+noSource)
 	return strings.TrimRight(text, ";:, ")
 }
 

@@ -12,7 +12,7 @@ var floorQuantities = []working.Definition{
 	{Name: "drain_mouths", Title: "mouths of the drain on the floor", Symbol: "n", Kind: quantity.Number, Of: "each radial-flow settler",
 		Formula: "as stated, else one for each drain", Source: "the file", Sure: "derived"},
 	{Name: "drain_radius", Title: "radius that one mouth of the drain clears by its flow", Symbol: "r", Kind: quantity.Length, Of: "each radial-flow settler with a drain on its floor",
-		Formula: "sqrt(Q/(2 pi n u)), Q the flow of the drain when it is opened, at 0.9 m/s where that is not worked out, u = 0.127 m/s at which settled droppings move", Source: "continuity over a half sphere; Carvajalino-Fernandez et al. 2020 for 0.06 Pa", Sure: "derived"},
+		Formula: "sqrt(Q/(2 pi n u)), Q the flow of the drain when it is opened, at 0.9 m/s where that is not worked out, u 0.127 m/s, at which settled droppings move", Source: "continuity over a half sphere; Carvajalino-Fernandez et al. 2020 for 0.06 Pa", Sure: "derived"},
 	{Name: "floor_cleared", Title: "share of the floor that the drain clears by its flow", Symbol: "s", Kind: quantity.Fraction, Of: "each radial-flow settler with a drain on its floor",
 		Formula: "n r^2/(inside/2)^2, at most 1", Source: "geometry", Sure: "derived"},
 }

@@ -11,9 +11,9 @@ var weirQuantities = []working.Definition{
 	{Name: "weir_head", Title: "water over the crest of the weir", Symbol: "h", Kind: quantity.Length, Of: "each radial-flow settler that gives its water over an edge",
 		Formula: "z - floor - crest", Source: "geometry; the level as its own working says", Sure: "derived"},
 	{Name: "weir_tilt_ratio", Title: "flow at the low side over flow at the high side, the edge 3 mm out of level", Symbol: "r", Kind: quantity.Number, Of: "each radial-flow settler that gives its water over an edge",
-		Formula: "((h + d/2)/(h - d/2))^n, d = 3 mm, n 2.5 for V notches and 1.5 for a level crest", Source: "exponents of the weir formulas in ISO 1438", Sure: "derived"},
+		Formula: "((h + d/2)/(h - d/2))^n, d 3 mm, n 2.5 for V notches and 1.5 for a level crest", Source: "exponents of the weir formulas in ISO 1438", Sure: "derived"},
 	{Name: "weir_tilt_allowed", Title: "difference of height across the edge at which one side gives twice as much as the other", Symbol: "d", Kind: quantity.Length, Of: "each radial-flow settler that gives its water over an edge",
-		Formula: "2 h (k - 1)/(k + 1), k = 2^(1/n), n 2.5 for V notches and 1.5 for a level crest", Source: "exponents of the weir formulas in ISO 1438", Sure: "derived"},
+		Formula: "2 h (k - 1)/(k + 1), k being 2^(1/n), n 2.5 for V notches and 1.5 for a level crest", Source: "exponents of the weir formulas in ISO 1438", Sure: "derived"},
 }
 
 var weirFacts = []working.FactDefinition{

@@ -19,8 +19,10 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Ebeling, Timmons and Bisogni 2006, Aquaculture 257:346-358: 7.05 g as CaCO3 for each g of N with
-#         growth; 7.14 by the reaction alone.
+#         The reaction alone: 7.14 g of alkalinity, as CaCO3, for each gram of N.
+#     - grade: from memory
+#       text: >-
+#         Ebeling, Timmons and Bisogni 2006, Aquaculture 257:346-358: 7.05 g with growth of the bacteria.
 #     - grade: from memory
 #       text: >-
 #         Timmons and Ebeling, Recirculating Aquaculture: at least 20 mg/L, better 50 to 100.

@@ -19,8 +19,7 @@
 #         Losordo and DeLong 2015, Global Aquaculture Advocate: flow from the balance of ammonia, with 0.3
 #         taken out at each pass; others take 0.5. The spread goes from 0.3 to 0.7.
 #     - grade: common practice
-#       text: >-
-#         Once in an hour: common practice, no source; one textbook writes that no one value holds.
+#       text: Once in an hour; one textbook writes that no one value holds; common practice, no source.
 #   shows: [ammonia_level]
 #   remedies:
 #     - {replace: less_feed}

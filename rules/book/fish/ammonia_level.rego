@@ -8,7 +8,7 @@
 #   through the tank, which only flow takes away. In the slightly acid water of a loop little of it is
 #   poisonous (see ammonia_poisonous), so that this is no line between life and death but the sign of a
 #   filter that is full: above 1 mg/L feed less and look for solids in the media. A lower level than the
-#   table you set with `ammonia` under `water`.
+#   table's you set with `ammonia` under `water`.
 # custom:
 #   strength: should
 #   cases: [run_least]

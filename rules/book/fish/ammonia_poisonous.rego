@@ -26,8 +26,12 @@
 #         die.
 #     - grade: published
 #       text: >-
-#         English guidance on waters for fish: 0.021 mg/L on 95 days of 100. Blue tilapia lived through 35
-#         days at 0.4 to 0.5 (Redner and Stickney 1979): kinds differ tenfold.
+#         Guidance of the English regulator on waters for fish, at second hand: 0.021 mg/L on 95 days of
+#         100.
+#     - grade: published
+#       text: >-
+#         Blue tilapia lived through 35 days at 0.4 to 0.5 mg/L (Redner and Stickney 1979): kinds differ
+#         tenfold.
 #     - grade: from memory
 #       text: >-
 #         EIFAC 1970, Technical Paper 11: 0.025 mg/L of NH3.

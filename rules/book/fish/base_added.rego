@@ -23,7 +23,8 @@
 #         a day held pH 6.8, 16 % of theory.
 #     - grade: published
 #       text: >-
-#         A table of practitioners for planted loops: 70 g of CaCO3 for 1 kg of feed, a third of theory.
+#         A table of practitioners for planted loops, no author named, at second hand: 70 g of CaCO3 for 1
+#         kg of feed, a third of theory.
 #     - grade: published
 #       text: >-
 #         University of the Virgin Islands: potassium and calcium hydroxide in turn, daily or every other

@@ -1,6 +1,6 @@
 # METADATA
 # scope: package
-# title: The fish should eat what feeds the beds at least.
+# title: The fish should eat at least what feeds the beds.
 # description: |
 #   Pale leaves and small heads are the sign of a loop with too much bed for its fish. The table has the
 #   least feed on a square metre that a crop lives on in its season, and it is held to the feed in water as

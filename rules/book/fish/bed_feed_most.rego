@@ -3,10 +3,10 @@
 # title: >-
 #   The feed shall not be more than 100 g a day on each square metre of bed.
 # description: |
-#   No loop that was written up with sound plants and sound water had more, whatever the crop; one trial
-#   with fruiting plants comes to 158 g, with richer feed and much water renewed. Beyond it the beds are an
-#   ornament on a fish farm, and the waste of the fish goes where you let the water off. What your own crop
-#   can use is less and is judged by bed_feed.
+#   The loops that were written up with sound plants and sound water had up to this much, whatever the
+#   crop. One trial had more: with fruiting plants, richer feed and much water renewed it comes to 158 g.
+#   Beyond it the beds are an ornament on a fish farm, and the waste of the fish goes where you let the
+#   water off. What your own crop can use is less and is judged by bed_feed.
 # custom:
 #   strength: shall
 #   cases: [always]
@@ -21,8 +21,7 @@
 #         Graber and Junge 2009, Desalination: its inputs come to 158 g at 45 % protein, with fruiting
 #         plants.
 #     - grade: project judgement
-#       text: >-
-#         The highest of the figures that worked, as the bound.
+#       text: The highest of the figures that worked is the bound, that one trial left aside.
 #   shows: [bed_feed_share, beds_area]
 #   remedies:
 #     - {replace: less_feed}

@@ -9,11 +9,11 @@
 #   die or you stop feeding. Each vessel is worked out twice, by the surface of its media and by what beds
 #   of that kind were measured to turn, and the lesser counts, for a shop's number of square metres is not
 #   what works once slime and solids are on it. Solids that a slow settler line or a small settler lets
-#   through settle in the media, and other bacteria grow over them: three grams of it (as oxygen demand)
-#   for one of ammonia cost 60 to 70 % of the rate. Studies contradict one another here, and the spread is
-#   wide for that reason: one finds a quarter of the rate at pH 6 of that at 8, another no difference from
-#   6 to 7; one finds a third less at 15 than at 25 degC, another nothing between 15 and 20. Temperature
-#   and pH are therefore never taken together for less than a quarter.
+#   through settle in the media, and other bacteria grow over them: three grams of waste in the water (as
+#   oxygen demand) for one of ammonia cost 60 to 70 % of the rate. Studies contradict one another here, and
+#   the spread is wide for that reason: one finds a quarter of the rate at pH 6 of that at 8, another no
+#   difference from 6 to 7; one finds a third less at 15 than at 25 degC, another nothing between 15 and
+#   20. Temperature and pH are therefore never taken together for less than a quarter.
 # custom:
 #   strength: shall
 #   cases: [always]
@@ -27,7 +27,10 @@
 #         from pH 6 to 7.
 #     - grade: published
 #       text: >-
-#         A guideline by temperature: 0.3, 0.5, 0.7, 0.9, 1.0 g on a square metre a day at 5 to 25 degC.
+#         A guideline by temperature, as a dictionary of aquaculture gives it, at second hand: 0.3, 0.5,
+#         0.7, 0.9, 1.0 g on a square metre a day at 5 to 25 degC.
+#     - grade: published
+#       text: >-
 #         Ling and Chen 2005, Aquacultural Engineering: none between 15 and 20 degC, but 60 to 70 % less
 #         with organic waste in the water.
 #     - grade: from memory

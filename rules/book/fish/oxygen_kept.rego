@@ -30,8 +30,10 @@
 #         cold-water fish 6 to 8 mg/L, a loop above 5.
 #     - grade: published
 #       text: >-
-#         Southern catfish at 27.5 degC: 208 to 379 mg/kg/h from the least to the greatest ration; the peak
-#         after a meal is taken as 1.5 times the mean.
+#         Southern catfish at 27.5 degC, a study at second hand: 208 to 379 mg/kg/h from the least to the
+#         greatest ration.
+#     - grade: project judgement
+#       text: The peak after a meal is taken as 1.5 times the mean.
 #     - grade: from memory
 #       text: >-
 #         Oxygen for each gram of feed, and the share that air stones leave in the water (1 to 7 % a

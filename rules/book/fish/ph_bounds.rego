@@ -26,8 +26,8 @@
 #         to turn ammonia is greatly reduced. Wang, Yang and Kim 2023 found no difference down to 6.0.
 #     - grade: published
 #       text: >-
-#         Observed loops: pH 6.8; 6.8 to 7.2; 7.0 to 7.7; and one that went from 7.1 down to 4.0 (Lee
-#         2022).
+#         Observed loops: pH 6.8 (Licamele 2009); 6.8 to 7.2 (Wilson 2017); 7.0 to 7.7 (Roosta 2011); and
+#         one that went from 7.1 down to 4.0 (Lee 2022).
 #   shows: [ph_lowest, ph_highest]
 #   remedies:
 #     - {replace: keep_ph}

@@ -15,8 +15,10 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Handouts on rafts: 8 in, 200 mm, at least; Rakocy and others, University of the Virgin Islands:
-#         400 mm.
+#         A handout on rafts, at second hand: 8 in, 200 mm, at least.
+#     - grade: published
+#       text: >-
+#         Rakocy, Bailey, Shultz and Cole, University of the Virgin Islands: 400 mm.
 #     - grade: from memory
 #       text: >-
 #         Somerville, Cohen, Pantanella, Stankus and Lovatelli 2014, Small-scale aquaponic food production,

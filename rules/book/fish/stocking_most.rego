@@ -20,7 +20,8 @@
 #         Technical Paper 589, table 7.1; local advice goes before the table.
 #     - grade: published
 #       text: >-
-#         Largemouth bass in tanks behind a radial-flow settler: best at 18 to 36, never over 70 kg/m3.
+#         Largemouth bass of 37 g in tanks behind a radial-flow settler, a trial at second hand: best at 18
+#         to 36, never over 70 kg/m3.
 #   shows: [stocking_density]
 #   remedies:
 #     - {replace: fewer_fish}

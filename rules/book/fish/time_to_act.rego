@@ -18,9 +18,9 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Reports from dense tanks: fish gasp 10 minutes after the power goes and die 10 minutes later; FAO
-#         2014, Technical Paper 589, section 3.3: fish may die within hours. Both follow from the balance,
-#         at 60 and at 5 kg/m3.
+#         Reports from dense tanks, at second hand: fish gasp 10 minutes after the power goes and die 10
+#         minutes later. FAO 2014, Technical Paper 589, section 3.3: fish may die within hours. Both follow
+#         from the balance, at 60 and at 5 kg/m3.
 #     - grade: project judgement
 #       text: >-
 #         Two hours: to be reached, to drive and to start something.

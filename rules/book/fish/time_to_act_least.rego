@@ -19,7 +19,8 @@
 #         Half an hour as the least in which a person in the house can act.
 #     - grade: published
 #       text: >-
-#         A dense loop came through 20 minutes of a power cut with oxygen that came on by itself.
+#         A report from a dense loop, at second hand: it came through 20 minutes of a power cut with oxygen
+#         that came on by itself.
 #   shows: [time_with_backup, time_at_60]
 #   remedies:
 #     - {replace: backup_by_itself}

@@ -18,8 +18,12 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Trade texts for pond keepers: 0.003 mg/L harms over time, 0.006 kills fry in two days, 0.2 to 0.3
-#         kills most fish quickly.
+#         Trade texts for pond keepers, at second hand: 0.003 mg/L harms over time, 0.006 kills fry in two
+#         days, 0.2 to 0.3 kills most fish quickly.
+#     - grade: published
+#       text: >-
+#         Water Environment Federation, Manual of Practice No. 8, abstract: less than 0.02 mg/L is still
+#         poison to what lives in water.
 #     - grade: from memory
 #       text: >-
 #         US EPA, criteria for aquatic life: 0.011 mg/L over four days, 0.019 over an hour.

@@ -13,7 +13,9 @@
 #   cases: [always]
 #   sources:
 #     - grade: common practice
-#       text: Unions beside the pump, a loose inlet in the settler, guards that pull off; no source.
+#       text: >-
+#         Unions beside the pump, a loose inlet in the settler, guards that pull off; common practice, no
+#         source.
 #   remedies:
 #     - {replace: release}
 #   example:

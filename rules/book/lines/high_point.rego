@@ -18,7 +18,7 @@
 #     - grade: project judgement
 #       text: A quarter of the bore; no source gives a figure for pipes of this size.
 #     - grade: common practice
-#       text: Every high point of a gravity line has an open tee; no source.
+#       text: Every high point of a gravity line has an open tee; common practice, no source.
 #   shows: [trapped_rise]
 #   remedies:
 #     - {replace: vent}

@@ -13,7 +13,7 @@
 #   cases: [always]
 #   sources:
 #     - grade: common practice
-#       text: Inner parts are pushed together dry and pinned; no source.
+#       text: Inner parts are pushed together dry and pinned; common practice, no source.
 #     - grade: project judgement
 #       text: Only the inlet of a settler is judged, because its fall leads the water past the well.
 #   remedies:

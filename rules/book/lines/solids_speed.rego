@@ -6,12 +6,12 @@
 #   depends on how the water fills the pipe, so each stretch is judged in its own way. Where the
 #   pipe is drowned, full with water standing over it, the speed in the full bore has to drag
 #   settled waste along the wall. Where the water climbs, in a riser, it has to lift the waste:
-#   about three times as fast as the waste sinks, which is not worked out yet, so 0.12 m/s is held.
-#   Where the pipe lies level or slopes and runs part full, the water is quicker than it looks, and
-#   the speed at its own depth counts. An upright drop with air in it is judged by drop_froude, not
-#   by speed. The speed is the one at the least flow, with clean walls. A narrower pipe runs faster,
-#   but throttle_reserve and drop_froude want a wider one: give up speed first, and see to it that
-#   the line can be opened, as slow_line_opens asks.
+#   about three times as fast as the waste sinks. That differs from piece to piece (catches_enough follows
+#   six classes of it), so 0.12 m/s is held. Where the pipe lies level or slopes and runs part full, the
+#   water is quicker than it looks, and the speed at its own depth counts. An upright drop with air in it
+#   is judged by drop_froude, not by speed. The speed is the one at the least flow, with clean walls. A
+#   narrower pipe runs faster, but throttle_reserve and drop_froude want a wider one: give up speed first,
+#   and see to it that the line can be opened, as slow_line_opens asks.
 # custom:
 #   strength: should
 #   cases: [run_least]
@@ -30,9 +30,9 @@
 #         In smooth pipe of 45 mm a wall shear of 0.1 Pa is 0.156 m/s, worked out, so 0.15 m/s is
 #         held. The riser's 0.12 m/s is a judgement.
 #     - grade: common practice
-#       text: >-
-#         Home lines run at 0.13 to 0.26 m/s; the books of recirculating fish farms ask 0.3 m/s and
-#         more, from memory.
+#       text: Home lines run at 0.13 to 0.26 m/s; common practice, no source.
+#     - grade: from memory
+#       text: The books of recirculating fish farms (Timmons and Ebeling; Lekang) ask 0.3 m/s and more.
 #   shows: [flow]
 #   remedies:
 #     - {replace: narrower_bore}

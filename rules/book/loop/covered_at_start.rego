@@ -18,8 +18,7 @@
 #     cover: {of: start_cover, least: 10 mm}
 #   sources:
 #     - grade: common practice
-#       text: >-
-#         The sump holds more than all that fills; no source.
+#       text: The sump holds more than all that fills; common practice, no source.
 #     - grade: project judgement
 #       text: >-
 #         10 mm left over the depth that the maker gives.

@@ -17,8 +17,7 @@
 #       text: >-
 #         30 mm for a wave, a tilt of 1 in 100 across a metre, and a film on the outlet.
 #     - grade: common practice
-#       text: >-
-#         Two fingers under the rim; no source.
+#       text: Two fingers under the rim; common practice, no source.
 #   shows: [water_level]
 #   remedies:
 #     - {solve: "/vessels/{subject}/spill_at", to: 5 mm}

@@ -16,7 +16,7 @@
 #   sources:
 #     - grade: common practice
 #       text: >-
-#         A second closure behind each drain valve; solids valves locked open. No source.
+#         A second closure behind each drain valve; solids valves locked open; common practice, no source.
 #     - grade: project judgement
 #       text: >-
 #         0.1 L stands for nothing: a wet place.

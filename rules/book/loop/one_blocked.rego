@@ -20,7 +20,7 @@
 #     - grade: common practice
 #       text: >-
 #         Blocked screens, standpipes and drains with the pump running are the commonest flood in
-#         first-hand reports of builders; no source.
+#         first-hand reports of builders; common practice, no source.
 #     - grade: project judgement
 #       text: >-
 #         That what arrives has to fit, instead of a time in which somebody has to come.

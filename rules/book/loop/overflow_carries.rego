@@ -17,8 +17,7 @@
 #       text: >-
 #         The whole flow with 30 mm left.
 #     - grade: common practice
-#       text: >-
-#         An overflow one size wider than what it stands in for; no source.
+#       text: An overflow one size wider than what it stands in for; common practice, no source.
 #   remedies:
 #     - {replace: next_bore}
 #     - {solve: "/lines/{subject}/pieces/0/through/at", to: 5 mm}

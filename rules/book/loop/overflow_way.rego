@@ -11,8 +11,7 @@
 #   cases: [always]
 #   sources:
 #     - grade: common practice
-#       text: >-
-#         Overflow to the sump or to a drain; no source.
+#       text: Overflow to the sump or to a drain; common practice, no source.
 #   remedies:
 #     - {replace: lead_to_garden}
 #   example:

@@ -3,10 +3,10 @@
 # title: The strongest rain shall not run over the rim of a vessel that it falls into.
 # description: |
 #   Rain on open water, on beds and on a roof that leads into the loop all ends in the lowest
-#   vessel, on top of what the pump moves. When it goes over the rim it takes fish and salt along.
-#   The overflow has to carry the flow of the pump and of the strongest ten minutes together. Where
-#   the file states no rain, 100 mm in an hour stands for it. A lid keeps it off, and a roof over
-#   all makes this clause go away; a gutter from the roof needs a way past the loop.
+#   vessel, on top of what the pump moves. What goes over the rim washes fish and salt out with it. The
+#   overflow has to carry the flow of the pump and of the strongest ten minutes together. Where the file
+#   states no rain, 100 mm in an hour stands for it. A lid keeps it off, and a roof over all makes this
+#   clause go away; a gutter from the roof needs a way past the loop.
 # custom:
 #   strength: shall
 #   cases: [rain]

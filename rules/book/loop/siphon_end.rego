@@ -13,8 +13,7 @@
 #     under: {of: siphon_end_under, least: 50 mm}
 #   sources:
 #     - grade: common practice
-#       text: >-
-#         The end of a siphon under water; no source.
+#       text: The end of a siphon under water; common practice, no source.
 #     - grade: project judgement
 #       text: >-
 #         50 mm.

@@ -11,8 +11,7 @@
 #   cases: [always]
 #   sources:
 #     - grade: common practice
-#       text: >-
-#         A valve at the foot and a way to fill; no source.
+#       text: A valve at the foot and a way to fill; common practice, no source.
 #   shows: [crest_over_level]
 #   remedies:
 #     - {replace: fill_behind_valve}

@@ -14,7 +14,7 @@
 #   sources:
 #     - grade: common practice
 #       text: >-
-#         An opening over the water at the top of every standpipe and riser; no source.
+#         An opening over the water at the top of every standpipe and riser; common practice, no source.
 #   shows: [trapped_rise]
 #   remedies:
 #     - {replace: open_riser}

@@ -15,8 +15,7 @@
 #     share: {of: run_back_share, most: 100 %}
 #   sources:
 #     - grade: common practice
-#       text: >-
-#         The lowest vessel takes what drains down; no source.
+#       text: The lowest vessel takes what drains down; common practice, no source.
 #     - grade: project judgement
 #       text: >-
 #         50 mm under the rim.

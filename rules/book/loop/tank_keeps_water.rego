@@ -21,7 +21,7 @@
 #         Half: the kilograms of fish in a cubic metre double at most.
 #     - grade: common practice
 #       text: >-
-#         No hole in a fish tank under the level that is wanted at the least; no source.
+#         No hole in a fish tank under the level that is wanted at the least; common practice, no source.
 #   shows: [static_level]
 #   remedies:
 #     - {replace: open_riser}

@@ -16,8 +16,8 @@
 #   sources:
 #     - grade: common practice
 #       text: >-
-#         First-hand reports of hoses and floats left open; a store no larger than the room in the
-#         sump. No source.
+#         First-hand reports of hoses and floats left open; a store no larger than the room in the sump;
+#         common practice, no source.
 #   shows: [least_freeboard]
 #   remedies:
 #     - {solve: "/top_up/store", to: 5 L}

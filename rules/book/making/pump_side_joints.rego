@@ -16,8 +16,11 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Hydrostatics: head times area. A coupling without a steel band is rated for about 3 m of head
-#         (4.3 psi, printed on couplings to ASTM D5926, from memory).
+#         Hydrostatics: head times area.
+#     - grade: from memory
+#       text: >-
+#         A coupling without a steel band is rated for about 3 m of head: 4.3 psi, printed on couplings to
+#         ASTM D5926.
 #     - grade: common practice
 #       text: >-
 #         Push-fit for drains, cement and thread for pressure; common practice, no source.

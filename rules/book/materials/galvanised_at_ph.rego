@@ -18,9 +18,12 @@
 #     acid: {of: ph_low, least: 6.5}
 #   sources:
 #     - grade: published
-#       text: Zinc in water, bulletin CTB-5, 2002, lower limit of pH 6.5.
+#       text: >-
+#         Bulletin CTB-5, Zinc in water, 2002: lower limit of pH 6.5.
 #     - grade: published
-#       text: Galvanizers' guides and data sheets give 5.5 (two of them) and 6.0 (a design manual) as the lower limit for the coat itself.
+#       text: >-
+#         The lower limit for the coat itself, at second hand: 5.5 in a galvanizing data sheet and in the
+#         guide of a galvanizers' association, 6.0 in a galvanizing design manual.
 #     - grade: project judgement
 #       text: That the highest of the three limits holds for a loop, which keeps what dissolves.
 #   shows: [metal_criterion, zinc_loss]

@@ -15,7 +15,9 @@
 #     lit: {of: sunlit_share, most: 10 %}
 #   sources:
 #     - grade: common practice
-#       text: Opaque vessels and lids against algae; common practice, no source. Builders report water that went green overnight.
+#       text: >-
+#         Opaque vessels and lids against algae. Builders report water that went green overnight; common
+#         practice, no source.
 #     - grade: project judgement
 #       text: The tenth. The best is none.
 #   remedies:

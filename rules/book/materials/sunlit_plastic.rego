@@ -14,7 +14,9 @@
 #     - grade: from memory
 #       text: ISO 4427 and its like ask for 2 to 2.5 % of carbon black in black polyethylene pipe for use in the open.
 #     - grade: common practice
-#       text: Paint or cover for plastic in the sun; common practice, no source. Which plastics stand it of themselves is in the table of nonmetals.
+#       text: >-
+#         Paint or cover for plastic in the sun. Which plastics stand it of themselves is in the table of
+#         nonmetals; common practice, no source.
 #   remedies:
 #     - {replace: painted}
 #   example:

@@ -20,7 +20,9 @@
 #     - grade: from memory
 #       text: FAO and WHO 2008, Guidelines on management options for empty pesticide containers, no other use of them.
 #     - grade: common practice
-#       text: Drums that held food only, or new ones; common practice, no source. Which words count as harmless stands in the table of contents.
+#       text: >-
+#         Drums that held food only, or new ones. Which words count as harmless stands in the table of
+#         contents; common practice, no source.
 #   remedies:
 #     - {replace: clean_vessel}
 #   example:

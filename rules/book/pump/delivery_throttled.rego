@@ -11,8 +11,8 @@
 #   strength: should
 #   cases: [always]
 #   sources:
-#     - grade: common practice
-#       text: Throttle on the delivery, never on the suction; any handbook of pumps.
+#     - grade: from memory
+#       text: Throttle on the delivery, never on the suction, as handbooks of pumps say.
 #   remedies:
 #     - {replace: take_out}
 #   example:

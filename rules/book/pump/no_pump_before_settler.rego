@@ -11,10 +11,10 @@
 #   strength: should
 #   cases: [always]
 #   sources:
-#     - grade: common practice
+#     - grade: from memory
 #       text: >-
-#         Solids are taken out before the first pump: textbooks of recirculating fish farms (Timmons
-#         and Ebeling), from memory.
+#         Solids are taken out before the first pump, as textbooks of recirculating fish farms say (Timmons
+#         and Ebeling).
 #   example:
 #     - {at: /fish, value: [{in: tank, species: silver-perch, mass: 9.3 kg, feed: [{at: 14 degC, amount: 36 g/d}, {at: 21 degC, amount: 117 g/d}, {at: 28 degC, amount: 117 g/d}], protein: 36 %}, {in: sump, species: silver-perch, mass: 100 g, feed: 1 g/d, protein: 36 %}]}
 #     - {at: /vessels/sump/role, value: fish-tank}

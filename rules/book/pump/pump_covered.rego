@@ -5,7 +5,7 @@
 #   A pump that draws air gives half its flow, roars, and soon none at all; many do not start again
 #   by themselves. Its maker says how much water it wants over its foot. The level in its vessel
 #   while it runs stands at least 30 mm over that, for the swirl over the intake and the litres that
-#   dry up. What the sump loses while nobody is there comes on top and is not worked out here: keep
+#   dry up. What the sump loses while nobody is there comes on top and is judged by unattended_water: keep
 #   a store that tops it up.
 # custom:
 #   strength: shall

@@ -19,7 +19,9 @@
 #         The duty point of a pump is where its curve meets that of its line; any textbook of
 #         hydraulics.
 #     - grade: common practice
-#       text: A pump is bought by its curve at the lift, not by the figure on its box; no source.
+#       text: >-
+#         A pump is bought by its curve at the lift, not by the figure on its box; common practice, no
+#         source.
 #   shows: [flow_over_asked, lift_share]
 #   remedies:
 #     - {replace: next_bore}

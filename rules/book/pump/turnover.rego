@@ -4,7 +4,7 @@
 # description: |
 #   The water that comes in brings oxygen and the water that goes out takes waste to the settler. A
 #   tank whose water is changed once in an hour is the custom; once in two hours is the least that
-#   should be. What the fish need is another sum, by their feed, and is not worked out here. More
+#   should be. What the fish need is another sum, by their feed: see ammonia_flow and oxygen_kept. More
 #   flow needs a larger settler, so do not ask for more than both can do.
 # custom:
 #   strength: should
@@ -13,7 +13,7 @@
 #     time: {of: turnover_time, most: 2 h}
 #   sources:
 #     - grade: common practice
-#       text: The tank's water once an hour in home loops; no source.
+#       text: The tank's water once an hour in home loops; common practice, no source.
 #     - grade: project judgement
 #       text: Half of the custom as the least.
 #   shows: [flow_over_asked]

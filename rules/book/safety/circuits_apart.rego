@@ -15,7 +15,9 @@
 #     count: {of: power_circuits, least: 2}
 #   sources:
 #     - grade: common practice
-#       text: Pump and air on circuits of their own; common practice, no source. One keeper's fish were saved because a second circuit ran on.
+#       text: >-
+#         Pump and air on circuits of their own. One keeper's fish were saved because a second circuit ran
+#         on; common practice, no source.
 #   remedies:
 #     - {replace: two_circuits}
 #   example:

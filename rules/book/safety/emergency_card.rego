@@ -4,7 +4,7 @@
 # description: |
 #   The person who hears the alarm on a Sunday is seldom the one who built the loop. A card says
 #   which valve shuts what, what may be unplugged and what must not, where the spare pump lies, and
-#   who is called first and next. Put a drawing on it, and hang it where dry eyes can read it.
+#   who is called first and next. Put a drawing on it, and hang it where it stays dry and is seen.
 # custom:
 #   strength: should
 #   safety: true

@@ -20,7 +20,8 @@
 #     - grade: from memory
 #       text: EN 1991-1-1, table 6.2, imposed loads on floors, 1.5 to 2.0 kPa in dwellings, 5.0 kPa where crowds gather.
 #     - grade: common practice
-#       text: Design for a full vessel; common practice, no source. What the floor bears is the owner's figure.
+#       text: >-
+#         Design for a full vessel. What the floor bears is the owner's figure; common practice, no source.
 #   shows: [floor_load, full_mass]
 #   remedies:
 #     - {replace: wider_base}

@@ -21,7 +21,9 @@
 #     - grade: published
 #       text: Density of water, IAPWS SR6-08(2011), 1000 kg/m3 rounded up.
 #     - grade: common practice
-#       text: Design for a full vessel; common practice, no source. What the stand bears is the builder's figure.
+#       text: >-
+#         Design for a full vessel. What the stand bears is the builder's figure; common practice, no
+#         source.
 #   shows: [stand_load, full_mass]
 #   remedies:
 #     - {replace: stronger_stand}

@@ -16,8 +16,8 @@
 #   sources:
 #     - grade: project judgement
 #       text: >-
-#         A second closure on every low outlet that is opened by hand, as on tanks of other trades. How much
-#         would run out is for the whole loop to say and is not worked out here.
+#         A second closure on every low outlet that is opened by hand, as on tanks of other trades. How
+#         much would run out is worked out with the whole loop, in the case drain_left_open.
 #   remedies:
 #     - {replace: cap_the_end}
 #     - {replace: dry_valve}

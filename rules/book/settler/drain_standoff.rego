@@ -16,8 +16,10 @@
 #   sources:
 #     - grade: published
 #       text: >-
-#         Suction bells stand 0.25 to 0.5 of their diameter off the floor (practice of pump intakes; ANSI/HI
-#         9.8 has 0.3 to 0.5, from memory).
+#         Suction bells stand 0.25 to 0.5 of their diameter off the floor: practice of pump intakes, at
+#         second hand.
+#     - grade: from memory
+#       text: ANSI/HI 9.8 has 0.3 to 0.5.
 #     - grade: project judgement
 #       text: >-
 #         Continuity: the curtain pi D s round the edge equals the bore pi/4 D^2 at s = D/4.

@@ -19,7 +19,7 @@
 #     - grade: from memory
 #       text: >-
 #         Camp 1946, Transactions ASCE 111, after Shields: loose grains of 0.1 mm, 3 to 5 % heavier than
-#         water, with k = 0.04 and f = 0.03 (both from memory) start at 18 to 23 mm/s.
+#         water, with k = 0.04 and f = 0.03 start at 18 to 23 mm/s.
 #     - grade: project judgement
 #       text: >-
 #         The formula was made for sand in a wide channel; under a lip the stream is thin and uneven, so

@@ -2,12 +2,12 @@
 # scope: package
 # title: The lip of the inlet well shall hang between 0.30 and 0.75 of the depth of the water.
 # description: |
-#   Inside this band every published well hangs; outside it the settler has nobody's practice behind it.
-#   Above 0.30 the water finds a short way under the lip to the weir; below 0.75 the stream out of the well
-#   sweeps the floor on which the sludge should lie. The tighter band that well_depth recommends is a
-#   custom, and this one is the bound. A deep lip also takes room from the sludge: where the two pull
-#   against one another, keep the room (room_over_sludge_least) and give up some depth, or empty the settler
-#   sooner.
+#   Inside this band hang the wells of round clarifiers; outside it the settler has nobody's practice
+#   behind it. With a share under 0.30 the water finds a short way under the lip to the weir; with one over
+#   0.75 the stream out of the well sweeps the floor on which the sludge should lie. The tighter band that
+#   well_depth recommends is a custom, and this one is the bound. A deep lip also takes room from the
+#   sludge: where the two pull against one another, keep the room (room_over_sludge_least) and give up some
+#   depth, or empty the settler sooner.
 # custom:
 #   strength: shall
 #   cases: [run_clean, run_least, run_worst]
