@@ -7,11 +7,13 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
 
 	"dryfit/internal/corpus"
+	"dryfit/internal/remedy"
 	"dryfit/internal/report"
 	"dryfit/internal/review"
 	"dryfit/internal/system"
@@ -74,6 +76,25 @@ func edited(t testing.TB, s *system.System, edits ...system.Edit) *review.Review
 		t.Fatalf("the edited file is not read: %v\n%s", o.Problems, data)
 	}
 	return o.Review
+}
+
+// judgedAs is a system with edits made to its file, read anew and judged; no remedies are looked for.
+func judgedAs(t testing.TB, r *corpus.Reviewer, s *system.System, edits ...system.Edit) *review.Review {
+	t.Helper()
+	data, problems := s.Document.WithEdits(edits...)
+	if len(problems) > 0 {
+		t.Fatalf("the edits cannot be made: %v", problems)
+	}
+	o, err := r.Judge(context.Background(), s.Document.File, data)
+	if err != nil || o.Review == nil {
+		t.Fatalf("the edited file is not judged: %v, %v\n%s", err, o.Problems, data)
+	}
+	return o.Review
+}
+
+// ofClause is the findings on one clause.
+func ofClause(r *review.Review, clause string) []*review.Finding {
+	return slices.DeleteFunc(slices.Clone(r.Findings), func(f *review.Finding) bool { return f.Clause.ID != clause })
 }
 
 func TestTheDemoHasNothingToAct(t *testing.T) {
@@ -252,7 +273,10 @@ func TestExamplesBreakTheirOwnClauseAndNoOther(t *testing.T) {
 			if len(problems) > 0 {
 				t.Fatalf("the example is no system file: %v", problems)
 			}
-			bad := edited(t, sound.System, edits...)
+			bad := judgedAs(t, r, sound.System, edits...)
+			if err := remedy.OfferFor(t.Context(), r.Book(), bad, ofClause(bad, clause.ID)); err != nil {
+				t.Fatal(err)
+			}
 			found := false
 			for _, f := range bad.Findings {
 				if f.Clause.ID != clause.ID {
@@ -275,7 +299,7 @@ func TestExamplesBreakTheirOwnClauseAndNoOther(t *testing.T) {
 				}
 				return
 			}
-			better := edited(t, bad.System, remedyFromJSON(t, bad, clause.ID)...)
+			better := judgedAs(t, r, bad.System, remedyFromJSON(t, bad, clause.ID)...)
 			if before, after := count(bad, clause.ID), count(better, clause.ID); after >= before {
 				t.Errorf("with its remedy %d of %d findings are left", after, before)
 			}
