@@ -15,6 +15,7 @@ const fewer = `[...document.querySelectorAll('main > *')].slice(120, -12).forEac
 // The printed book in Chromium: it fits a telephone and a desk, complains of nothing, breaks no rule of
 // accessibility that axe-core can try, and fits the paper.
 func TestTheBookInABrowser(t *testing.T) {
+	t.Parallel()
 	path := filepath.Join(t.TempDir(), "book.html")
 	said(t, review.NothingToAct, "book", "-o", path)
 	source := axe(t)

@@ -100,6 +100,7 @@ const tooWide = `[...document.querySelectorAll('body *')].filter(e => {
 var sheetLoops = []string{"quarry-road.yaml", "quarry-road-as-found.yaml", "siphon-beds.yaml", "inch-loop.yaml"}
 
 func TestTheSheetInABrowser(t *testing.T) {
+	t.Parallel()
 	for _, loop := range sheetLoops {
 		path := sheetOf(t, systems+loop)
 		for _, size := range [][2]int64{{360, 740}, {1280, 900}} {
@@ -154,6 +155,7 @@ func axe(t *testing.T) string {
 
 // Contrast, names of drawings, captions, landmarks: every rule of WCAG 2.1 A and AA that axe-core can try.
 func TestTheSheetIsAccessible(t *testing.T) {
+	t.Parallel()
 	source := axe(t)
 	for _, loop := range sheetLoops[:2] {
 		o := open(t, sheetOf(t, systems+loop), 1280, 900)
@@ -190,6 +192,7 @@ func (o opened) printed(t *testing.T, paper string) string {
 
 // A hole template measures true: its scale bar of 100 mm is 100 mm long on paper.
 func TestTheTemplatesPrintAtTrueSize(t *testing.T) {
+	t.Parallel()
 	path := sheetOf(t, systems+"quarry-road.yaml")
 	for paper := range papers {
 		o := open(t, path, 1280, 900)
@@ -262,6 +265,7 @@ func bars(t *testing.T, name string, length int) bool {
 
 // Whatever the page shows fits on the paper that it is printed on.
 func TestNoDrawingIsClippedInPrint(t *testing.T) {
+	t.Parallel()
 	for _, loop := range sheetLoops {
 		path := sheetOf(t, systems+loop)
 		for paper, size := range papers {
