@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -61,23 +60,9 @@ func (a *app) book(outputs []string) error {
 		Stamp: report.Stamp{Book: hash, Version: version()},
 	})
 	for _, out := range outputs {
-		if err := writeBook(out, book, forms[strings.ToLower(filepath.Ext(out))]); err != nil {
+		if err := inPlace(out, func(w io.Writer) error { return forms[strings.ToLower(filepath.Ext(out))](w, book) }); err != nil {
 			return misusef("%s cannot be written: %v", out, unwritable(err))
 		}
 	}
 	return nil
-}
-
-// writeBook puts a book in its place as a whole, or leaves what is there.
-func writeBook(to string, book report.Book, form func(io.Writer, report.Book) error) error {
-	var b bytes.Buffer
-	if err := form(&b, book); err != nil {
-		return err
-	}
-	f, finish, err := replace(to)
-	if err != nil {
-		return err
-	}
-	_, err = f.Write(b.Bytes())
-	return finish(err)
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -339,21 +338,12 @@ func (w *marksOut) put(name string, write func(io.Writer) error) error {
 	if info, err := os.Stat(name); err == nil && slices.ContainsFunc(w.read, func(r os.FileInfo) bool { return os.SameFile(info, r) }) {
 		return errRead
 	}
-	var b bytes.Buffer
-	if err := write(&b); err != nil {
-		return err
-	}
 	if dir := filepath.Dir(name); strings.Contains(name, string(filepath.Separator)) {
 		if err := os.MkdirAll(dir, 0o755); err != nil {
 			return unwritable(err)
 		}
 	}
-	f, finish, err := replace(name)
-	if err != nil {
-		return unwritable(err)
-	}
-	_, err = f.Write(b.Bytes())
-	if err := finish(err); err != nil {
+	if err := inPlace(name, write); err != nil {
 		return unwritable(err)
 	}
 	return nil

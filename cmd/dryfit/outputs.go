@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"bytes"
 	"errors"
 	"io"
 	"os"
@@ -136,6 +137,20 @@ func (o *outputs) close(failed error) error {
 
 // errDesign is why a file that somebody wrote by hand is not written over.
 var errDesign = errors.New("it is a system file, or one of permits; choose another name")
+
+// inPlace writes a file as a whole in the place of another one, or leaves what is there.
+func inPlace(name string, write func(io.Writer) error) error {
+	var b bytes.Buffer
+	if err := write(&b); err != nil {
+		return err
+	}
+	f, finish, err := replace(name)
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(b.Bytes())
+	return finish(err)
+}
 
 // replace opens a file to be put in the place of another one when it is finished without an
 // error. What is no plain file, as a pipe, is written to as it comes; a design is never replaced.

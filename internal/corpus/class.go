@@ -2,8 +2,6 @@ package corpus
 
 import (
 	"context"
-	"crypto/sha256"
-	"encoding/hex"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -18,6 +16,7 @@ import (
 	"dryfit/internal/judge"
 	"dryfit/internal/marking"
 	"dryfit/internal/remedy"
+	"dryfit/internal/report"
 	"dryfit/internal/review"
 	"dryfit/internal/system"
 )
@@ -158,8 +157,7 @@ func (r *Reviewer) marked(ctx context.Context, h Handed, b Batch, how Marking) (
 	if err != nil && ctx.Err() == nil {
 		s.Unread = Reason(err).Error()
 	} else if err == nil {
-		sum := sha256.Sum256(data)
-		s.Hash = hex.EncodeToString(sum[:])
+		s.Hash = report.HashOf(data)
 		err = r.read(ctx, how.Guide, &s, data)
 	}
 	m = marking.Mark(how.Guide, s)

@@ -8,7 +8,8 @@ import (
 	"dryfit/internal/system"
 )
 
-// few is how many others may have a value that still counts as a pair's own: one, or a twentieth of a large class.
+// few is how many others may have a value that still counts as a pair's own: one, or a twentieth of a large class
+// (project judgement).
 func few(class int) int { return max(1, class/20) }
 
 // held is one input of a submission.

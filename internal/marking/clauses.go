@@ -60,14 +60,12 @@ func metWords(met, applying int) string {
 func (k *marker) verdictOf(clause string) review.Verdict {
 	worst := review.DoesNotApply
 	for _, j := range k.verdicts[clause] {
-		if gravity[j.Verdict] > gravity[worst] {
+		if j.Verdict.Worse(worst) {
 			worst = j.Verdict
 		}
 	}
 	return worst
 }
-
-var gravity = map[review.Verdict]int{review.DoesNotApply: 0, review.Met: 1, review.Undetermined: 2, review.NotMet: 3}
 
 // shareUsed gives marks by the greatest share of its limit that a clause uses.
 func (k *marker) shareUsed(line *Line, task *ShareUsed) {

@@ -91,7 +91,7 @@ type extreme struct {
 // worst is a quantity of one subject over the water temperatures of the case.
 func (k *marker) worst(task *Requirement, subject string) extreme {
 	e := extreme{subject: subject, least: math.Inf(1), most: math.Inf(-1)}
-	for _, n := range inCase(k.nodes(subject, task.Quantity), task.Case) {
+	for _, n := range working.InCase(k.Ledger.Of(subject, task.Quantity), task.Case) {
 		v, known := n.Value()
 		if !known {
 			e.why = k.wanting(n)
@@ -150,36 +150,6 @@ func (k *marker) subjects(name, of string) []string {
 		a := n.Address
 		if a.Name == name && !slices.Contains(out, a.Subject) && (a.Subject == of || isSet && slices.Contains(set, a.Subject)) {
 			out = append(out, a.Subject)
-		}
-	}
-	return out
-}
-
-// nodes is a quantity of a subject in every state.
-func (k *marker) nodes(subject, name string) []*working.Node {
-	var out []*working.Node
-	for _, n := range k.Ledger.Nodes() {
-		if n.Address.Subject == subject && n.Address.Name == name {
-			out = append(out, n)
-		}
-	}
-	return out
-}
-
-// inCase is the states of a case. Where none is named it is run_clean, else always, else the first.
-func inCase(nodes []*working.Node, kase string) []*working.Node {
-	if kase == "" && len(nodes) > 0 {
-		kase = nodes[0].Address.Case
-		for _, usual := range []string{working.Always, working.RunClean} {
-			if slices.ContainsFunc(nodes, func(n *working.Node) bool { return n.Address.Case == usual }) {
-				kase = usual
-			}
-		}
-	}
-	var out []*working.Node
-	for _, n := range nodes {
-		if n.Address.Case == kase {
-			out = append(out, n)
 		}
 	}
 	return out

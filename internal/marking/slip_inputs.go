@@ -52,7 +52,11 @@ func titles(nodes []*working.Node) string {
 // imperialOverUS is how many gallons of the United States are in an imperial one.
 //
 // Source: NIST SP 811 (2008), appendix B.8: one imperial gallon is 4.546 09 L, one of the United States 3.785 411 784 L (published).
-const imperialOverUS = 4.54609 / 3.785411784
+var imperialOverUS = func() float64 {
+	imperial, _ := quantity.FromUnit(quantity.Volume, 1, "gal(imp)")
+	us, _ := quantity.FromUnit(quantity.Volume, 1, "gal(US)")
+	return imperial / us
+}()
 
 // gallons tries the other gallon for all values of the file in gallons, and for the answer.
 func (k *marker) gallons(r *reach, e *entry) []attempt {
@@ -223,7 +227,7 @@ func nominal(pipe *system.Pipe) (float64, bool) {
 func (k *marker) cases(r *reach, _ *entry) []attempt {
 	var out []attempt
 	a := r.target.Address
-	for _, n := range k.nodes(a.Subject, a.Name) {
+	for _, n := range k.Ledger.Of(a.Subject, a.Name) {
 		if v, known := n.Value(); known && n.Address.Case != a.Case && n.Address.Water == a.Water && len(r.base) == 0 {
 			out = append(out, attempt{name: otherCase, words: "it is the value in the case " + n.Address.Case + ", where " + a.Case + " is asked", last: func(float64) float64 { return v.X }})
 		}

@@ -165,7 +165,7 @@ func gallonFlow(t *testing.T) string {
 func caseOf(r *review.Review, address string) string {
 	subject, name := strings.ReplaceAll(address[:strings.LastIndex(address, ".")], ".", "/"), address[strings.LastIndex(address, ".")+1:]
 	k := &marker{Review: r}
-	return inCase(k.nodes(subject, name), "")[0].Address.Case
+	return working.InCase(k.Ledger.Of(subject, name), "")[0].Address.Case
 }
 
 // Wrong numbers drawn at random seldom meet a slip: of 10 000 at most 2 % have one named. They lie
@@ -186,7 +186,7 @@ func TestRandomNumbersSeldomMeetASlip(t *testing.T) {
 		right := make([]float64, len(addresses))
 		for i, item := range k.g.Items {
 			task := item.Task.(*StatedRight)
-			e := &entry{node: inCase(k.nodes(task.Of, task.Quantity), "")[0]}
+			e := &entry{node: working.InCase(k.Ledger.Of(task.Of, task.Quantity), "")[0]}
 			v, _ := e.node.Value()
 			right[i], slipped[i] = v.X, k.slipped(task, reachOf(e.node, nil), e, &v.X)
 		}

@@ -54,30 +54,18 @@ func (k *marker) asks(task *StatedRight, e *entry) bool {
 	if e.name != task.Quantity || e.subject != task.Of && !slices.Contains(k.Ledger.Sets[task.Of], e.subject) {
 		return false
 	}
-	states := inCase(k.nodes(e.subject, e.name), task.Case)
+	states := working.InCase(k.Ledger.Of(e.subject, e.name), task.Case)
 	return len(states) > 0 && (e.Case == "" || e.Case == states[0].Address.Case)
 }
 
 // place finds the number that a stated value is held against, in the case and the unit of the guide.
 func (k *marker) place(e *entry, task *StatedRight) {
-	states := inCase(k.nodes(e.subject, e.name), task.Case)
+	states := working.AtUsual(working.InCase(k.Ledger.Of(e.subject, e.name), task.Case))
 	e.node = states[0]
 	e.number = readNumber(k.written(e.Stated), task.Kind, task.Unit)
-	usual := slices.DeleteFunc(slices.Clone(states), func(n *working.Node) bool { return n.Address.Water != "usual" })
-	if len(usual) > 0 {
-		states = usual
+	if e.read {
+		e.node = working.Nearest(states, e.x)
 	}
-	best, least := states[0], -1.0
-	for _, n := range states { // of several faults the one to which it comes nearest is meant
-		v, known := n.Value()
-		if !known || !e.read {
-			continue
-		}
-		if off := max(v.X-e.x, e.x-v.X); least < 0 || off < least {
-			best, least = n, off
-		}
-	}
-	e.node = best
 }
 
 // written is a stated value as it stands in the file.

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"dryfit/internal/quantity"
+	"dryfit/internal/working"
 )
 
 // three is a guide that asks for flow, area of the ring and overflow rate, which is flow over area.
@@ -117,7 +118,7 @@ func FuzzReadNumber(f *testing.F) {
 func TestWithinTheSources(t *testing.T) {
 	r := surveyed(t, nil)
 	k := &marker{Review: r}
-	v, _ := inCase(k.nodes("solids-run", "head_loss"), "run_clean")[1].Value()
+	v, _ := working.InCase(k.Ledger.Of("solids-run", "head_loss"), "run_clean")[1].Value()
 	if !v.Spread() || v.High < 1.1*v.X {
 		t.Fatalf("%+v", v)
 	}

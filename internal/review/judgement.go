@@ -17,6 +17,11 @@ const (
 	DoesNotApply Verdict = "does not apply"
 )
 
+// Worse says that a verdict weighs more than another one: the worst of a clause's judgements is its own.
+func (v Verdict) Worse(than Verdict) bool { return gravity[v] > gravity[than] }
+
+var gravity = map[Verdict]int{DoesNotApply: 0, Met: 1, Undetermined: 2, NotMet: 3}
+
 // Judgement is one clause held against one subject.
 type Judgement struct {
 	Clause  *Clause

@@ -61,19 +61,22 @@ func heldAgainst(s *system.System, l *working.Ledger, at, allowed string, measur
 		c.Text = map[bool]string{true: "yes", false: "no"}[on]
 	}
 	subject, name := splitAddress(c.Quantity)
-	nodes := nodesOf(l, subject, name)
+	nodes := l.Of(subject, name)
 	if len(nodes) == 0 {
 		c.heldAgainstFact(l, subject, name)
 		return c
 	}
 	kind := nodes[0].Kind
 	c.read(s.Number(at+"/value", quantity.Number), kind, nodes[0].Title)
-	states := inCase(nodes, c.Case)
+	states := working.AtUsual(working.InCase(nodes, c.Case))
 	if len(states) == 0 {
 		c.missing("`" + c.Quantity + "` is not worked out in the case " + c.Case + "; it is in " + strings.Join(casesOf(nodes), ", "))
 		return c
 	}
-	c.Node = c.nearest(states)
+	c.Node = states[0]
+	if c.Value != nil {
+		c.Node = working.Nearest(states, *c.Value)
+	}
 	for _, g := range c.Node.Gaps() {
 		if g.Why != "" {
 			c.missing(g.Why)
@@ -101,17 +104,6 @@ func splitAddress(text string) (subject, name string) {
 	return strings.ReplaceAll(text[:cut], ".", "/"), text[cut+1:]
 }
 
-// nodesOf is a quantity of a subject in every state in which it is worked out.
-func nodesOf(l *working.Ledger, subject, name string) []*working.Node {
-	var out []*working.Node
-	for _, n := range l.Nodes() {
-		if n.Address.Subject == subject && n.Address.Name == name {
-			out = append(out, n)
-		}
-	}
-	return out
-}
-
 func casesOf(nodes []*working.Node) []string {
 	var out []string
 	for _, n := range nodes {
@@ -120,51 +112,6 @@ func casesOf(nodes []*working.Node) []string {
 		}
 	}
 	return out
-}
-
-// inCase is the states of one case, in water as usual where the water matters.
-// Where the file names no case, it is the only one there is, else run_clean, else
-// always, else the first.
-func inCase(nodes []*working.Node, kase string) []*working.Node {
-	cases := casesOf(nodes)
-	if kase == "" {
-		kase = cases[0]
-		for _, usual := range []string{working.Always, working.RunClean} {
-			if slices.Contains(cases, usual) {
-				kase = usual
-			}
-		}
-	}
-	var all, usual []*working.Node
-	for _, n := range nodes {
-		if n.Address.Case != kase {
-			continue
-		}
-		all = append(all, n)
-		if n.Address.Water == "usual" {
-			usual = append(usual, n)
-		}
-	}
-	if len(usual) > 0 {
-		return usual
-	}
-	return all
-}
-
-// nearest is the state to hold the value against: the file cannot name the fault
-// of a case, so of several the one to which the value comes nearest is meant.
-func (c *Stated) nearest(states []*working.Node) *working.Node {
-	best, least := states[0], -1.0
-	for _, n := range states {
-		v, known := n.Value()
-		if c.Value == nil || !known {
-			continue
-		}
-		if off := max(v.X-*c.Value, *c.Value-v.X); least < 0 || off < least {
-			best, least = n, off
-		}
-	}
-	return best
 }
 
 // heldAgainstFact holds the entry against a fact, if there is one of that name.

@@ -88,9 +88,8 @@ func (s *Summary) Tally() Tally {
 		return *s.counted
 	}
 	worst := map[*Clause]Verdict{}
-	weight := map[Verdict]int{Met: 1, Undetermined: 2, NotMet: 3}
 	for _, j := range s.Judgements {
-		if weight[j.Verdict] > weight[worst[j.Clause]] {
+		if j.Verdict.Worse(worst[j.Clause]) {
 			worst[j.Clause] = j.Verdict
 		}
 	}
